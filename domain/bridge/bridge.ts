@@ -1,0 +1,66 @@
+import { type Static, Type } from 'typebox';
+
+/**
+ * One stage of the launch: build up to `bays`, then move `metres`. Lengths in metres, masses in kilograms.
+ * `balance` is how far the centre of gravity lies behind the front rollers after the move; negative means it tips.
+ */
+export const Stage = Type.Object(
+  {
+    stage: Type.Integer({ minimum: 1 }),
+    /** Bays built before this move. */
+    bays: Type.Integer({ minimum: 0 }),
+    /** Bay numbers decked before this move. */
+    decked: Type.Array(Type.Integer({ minimum: 1 })),
+    metres: Type.Number(),
+    /** Metres moved in all after this move. */
+    moved: Type.Number(),
+    /** Nose tip, metres ahead of the front rollers after the move. */
+    tip: Type.Number(),
+    /** Metres behind the front rollers; null once the tip rests on the far side. */
+    balance: Type.Union([Type.Number(), Type.Null()]),
+    lands: Type.Boolean(),
+  },
+  { additionalProperties: false },
+);
+export type Stage = Static<typeof Stage>;
+
+/** The design that answers the ground. Metres and kilograms. */
+export const Bridge = Type.Object(
+  {
+    kit: Type.Object({
+      name: Type.String(),
+      title: Type.String(),
+      hash: Type.String(),
+      notForUse: Type.Boolean(),
+    }),
+    /** `launched` is pushed out over rollers; `floated` is boomed out bay by bay. */
+    manner: Type.Union([Type.Literal('launched'), Type.Literal('floated')]),
+    bays: Type.Integer({ minimum: 1 }),
+    bayLength: Type.Number(),
+    length: Type.Number(),
+    nose: Type.Integer({ minimum: 0 }),
+    noseLength: Type.Number(),
+    /** Metres of bearing on each bank. */
+    bearing: Type.Object({ near: Type.Number(), far: Type.Number() }),
+    loadClass: Type.Integer(),
+    gap: Type.Number(),
+    /** Metres ahead of the front rollers at which the tip meets the landing roller. */
+    landsAt: Type.Number(),
+    roomNeeded: Type.Number(),
+    /** Mass of one bay bare, of its deck, of one nose section. */
+    masses: Type.Object({ bay: Type.Number(), deck: Type.Number(), nose: Type.Number() }),
+    stages: Type.Array(Stage),
+    parts: Type.Array(
+      Type.Object({
+        part: Type.String(),
+        count: Type.Integer(),
+        kilograms: Type.Number(),
+        carriers: Type.Integer(),
+      }),
+    ),
+    /** What the answer hangs on and nobody has measured. */
+    unknowns: Type.Array(Type.String()),
+  },
+  { additionalProperties: false },
+);
+export type Bridge = Static<typeof Bridge>;

@@ -1,0 +1,33 @@
+import { type Static, Type } from 'typebox';
+
+export const Shape = Type.Union([Type.Literal('pert'), Type.Literal('triangular')]);
+export type Shape = Static<typeof Shape>;
+
+/** The spread of times to open. All times are minutes after the start of the build. */
+export const Forecast = Type.Object(
+  {
+    runs: Type.Integer({ minimum: 1 }),
+    seed: Type.Integer(),
+    shape: Shape,
+    mean: Type.Number(),
+    sd: Type.Number(),
+    p10: Type.Number(),
+    p50: Type.Number(),
+    p80: Type.Number(),
+    p90: Type.Number(),
+    /** Chance to open by the time asked for; null when none was asked. */
+    chanceBy: Type.Union([
+      Type.Object(
+        { minutes: Type.Number(), chance: Type.Number() },
+        { additionalProperties: false },
+      ),
+      Type.Null(),
+    ]),
+    /** Twenty equally likely openings: the quantiles at 2.5 %, 7.5 % ... 97.5 %. */
+    openings: Type.Array(Type.Number()),
+    /** How often (0 to 1) each task was on the chain that set the opening. */
+    onChain: Type.Array(Type.Object({ task: Type.String(), share: Type.Number() })),
+  },
+  { additionalProperties: false },
+);
+export type Forecast = Static<typeof Forecast>;

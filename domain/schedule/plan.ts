@@ -1,0 +1,74 @@
+import { type Static, Type } from 'typebox';
+
+/**
+ * Why a task cannot start earlier in this plan. `task` is the one it waits for, `of` the crew, zone or load concerned.
+ */
+export const Reason = Type.Object(
+  {
+    kind: Type.Union([
+      Type.Literal('start'), // the build starts then
+      Type.Literal('link'), // what it comes after
+      Type.Literal('crew'), // people come free from `task`
+      Type.Literal('zone'), // room comes free from `task`, or a keep-off task leaves
+      Type.Literal('load'), // stores arrive
+      Type.Literal('window'), // the crew comes on
+      Type.Literal('now'), // re-plan: nothing starts in the past
+      Type.Literal('past'), // done or under way: it started when it did
+    ]),
+    task: Type.Optional(Type.String()),
+    of: Type.Optional(Type.String()),
+  },
+  { additionalProperties: false },
+);
+export type Reason = Static<typeof Reason>;
+
+/** Who frees whom, who leaves which zone: `to` starts no earlier than `from` finishes. */
+export const HandOver = Type.Object(
+  {
+    from: Type.String(),
+    to: Type.String(),
+    kind: Type.Union([Type.Literal('crew'), Type.Literal('zone')]),
+    /** The crew or zone. */
+    of: Type.String(),
+    /** People or room handed over. */
+    people: Type.Integer({ minimum: 0 }),
+  },
+  { additionalProperties: false },
+);
+export type HandOver = Static<typeof HandOver>;
+
+/** A task as planned. `start`, `finish`, `release` are minutes after the start of the build, in whole seconds. */
+export const PlannedTask = Type.Object(
+  {
+    task: Type.String(),
+    crews: Type.Array(Type.Object({ crew: Type.String(), people: Type.Integer({ minimum: 0 }) })),
+    start: Type.Number(),
+    finish: Type.Number(),
+    /** Not before this, whatever links and hand-overs say: stores, crew windows, now. */
+    release: Type.Number(),
+    /** Minutes with these people over minutes with the usual people. */
+    stretch: Type.Number(),
+    reason: Reason,
+  },
+  { additionalProperties: false },
+);
+export type PlannedTask = Static<typeof PlannedTask>;
+
+/** Crews, people, order and hand-overs. Start and finish are the earliest over links, hand-overs and releases. */
+export const Plan = Type.Object(
+  {
+    format: Type.Literal('spanwright-plan'),
+    version: Type.Literal(1),
+    /** In order of planned start. */
+    tasks: Type.Array(PlannedTask),
+    handOvers: Type.Array(HandOver),
+    /** The task whose finish is the opening. */
+    opening: Type.String(),
+    minutesToOpen: Type.Number(),
+    /** No plan with these crews can open earlier than this, in minutes. */
+    lowerBound: Type.Number(),
+    shape: Type.Union([Type.Literal('pert'), Type.Literal('triangular')]),
+  },
+  { additionalProperties: false },
+);
+export type Plan = Static<typeof Plan>;

@@ -1,0 +1,69 @@
+import { type Static, Type } from 'typebox';
+import { Bank } from './effect.ts';
+import { Id, Task } from './task.ts';
+
+/** `to` may start `wait` minutes (may be negative) after `from` finishes or starts. */
+export const Link = Type.Object(
+  {
+    from: Id,
+    to: Id,
+    counts: Type.Union([Type.Literal('finish'), Type.Literal('start')]),
+    wait: Type.Number(),
+  },
+  { additionalProperties: false },
+);
+export type Link = Static<typeof Link>;
+
+/** A named group of interchangeable people. `from` and `to` are minutes after the start; absent means the whole build. */
+export const Crew = Type.Object(
+  {
+    id: Id,
+    name: Type.String({ minLength: 1, maxLength: 60 }),
+    people: Type.Integer({ minimum: 0, maximum: 500 }),
+    from: Type.Optional(Type.Number({ minimum: 0 })),
+    to: Type.Optional(Type.Number({ minimum: 0 })),
+    skills: Type.Array(Id),
+    /** Attached people (medic, boat, drivers): counted on site, not part of the platoon's crews. */
+    attached: Type.Boolean(),
+    chief: Type.Optional(Type.String({ maxLength: 60 })),
+  },
+  { additionalProperties: false },
+);
+export type Crew = Static<typeof Crew>;
+
+/** A part of the site. `room` is how many people it holds; absent means no limit. */
+export const Zone = Type.Object(
+  {
+    id: Id,
+    name: Type.String({ minLength: 1 }),
+    bank: Type.Union([Bank, Type.Literal('over'), Type.Literal('water')]),
+    room: Type.Optional(Type.Integer({ minimum: 0 })),
+  },
+  { additionalProperties: false },
+);
+export type Zone = Static<typeof Zone>;
+
+/** A truck load of stores. `arrives` is minutes after the start of the build. */
+export const Load = Type.Object(
+  {
+    id: Id,
+    name: Type.String({ minLength: 1 }),
+    arrives: Type.Number(),
+    tonnes: Type.Optional(Type.Number({ minimum: 0 })),
+  },
+  { additionalProperties: false },
+);
+export type Load = Static<typeof Load>;
+
+/** The whole order of work of one build: what is to be done, by whom, where, with what. */
+export const Work = Type.Object(
+  {
+    tasks: Type.Array(Task),
+    links: Type.Array(Link),
+    crews: Type.Array(Crew),
+    zones: Type.Array(Zone),
+    loads: Type.Array(Load),
+  },
+  { additionalProperties: false },
+);
+export type Work = Static<typeof Work>;
