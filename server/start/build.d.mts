@@ -1,0 +1,1 @@
+export function ensureBuilt(options?: { parts?: 'all' | 'server' }): Promise<void>;
