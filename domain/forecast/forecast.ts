@@ -25,6 +25,8 @@ export const Forecast = Type.Object(
     ]),
     /** Twenty equally likely openings: the quantiles at 2.5 %, 7.5 % ... 97.5 %. */
     openings: Type.Array(Type.Number()),
+    /** The 99 quantiles at 1 %, 2 % ... 99 %, so that any confidence a leader may choose can be read off. */
+    percentiles: Type.Array(Type.Number()),
     /** How often (0 to 1) each task was on the chain that set the opening. */
     onChain: Type.Array(Type.Object({ task: Type.String(), share: Type.Number() })),
   },
