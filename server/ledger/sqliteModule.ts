@@ -1,0 +1,13 @@
+import type { DatabaseSync } from '@photostructure/sqlite';
+
+/** An open SQLite file; the interface is `node:sqlite`'s. */
+export type Database = InstanceType<typeof DatabaseSync>;
+
+/**
+ * SQLite as Node carries it, or on a Node without it (20, and 22 before 22.13) the twin with the same interface.
+ */
+export async function sqliteModule(): Promise<{ readonly DatabaseSync: typeof DatabaseSync }> {
+  const builtin = process.getBuiltinModule as (name: string) => unknown;
+  const own = builtin('node:sqlite') as { DatabaseSync: typeof DatabaseSync } | undefined;
+  return own ?? (await import('@photostructure/sqlite'));
+}
