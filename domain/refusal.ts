@@ -58,6 +58,12 @@ export const refusalCodes = [
   'too-many-tasks',
   'cannot-plan-yet',
   'work-faulty',
+  // the server itself
+  'link-not-found',
+  'feed-gone',
+  'proposal-cancelled',
+  'storage-failed',
+  'server-failed',
 ] as const;
 
 export type RefusalCode = (typeof refusalCodes)[number];
