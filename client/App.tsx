@@ -1,0 +1,71 @@
+import { Suspense } from 'react';
+import { useLocation } from 'wouter';
+import { BuildProvider } from './data/BuildProvider.tsx';
+import { type Place, placeOf } from './data/place.ts';
+import { useBuild } from './data/useBuild.ts';
+import { Meanwhile } from './parts/Meanwhile.tsx';
+import { PageLink } from './parts/PageLink.tsx';
+import { pages } from './screens/pages.ts';
+import { StartPage } from './screens/start/StartPage.tsx';
+import { words } from './words/words.ts';
+
+/** Reads the address and shows its page. */
+export function App() {
+  // The router watches the address; what it says is read whole, because the secret is in the fragment.
+  useLocation();
+  const place = placeOf(location.pathname, location.hash);
+  if (place.page === 'start') return <StartPage secret={place.secret} />;
+  if (place.page === 'unknown') return <UnknownPage secret={place.secret} />;
+  return (
+    <BuildProvider
+      key={`${place.build}#${place.secret}`}
+      build={place.build}
+      secret={place.secret}
+      meanwhile={(live) => <Meanwhile live={live} secret={place.secret} />}
+    >
+      <RolePage place={place} />
+    </BuildProvider>
+  );
+}
+
+type BuildPlace = Exclude<Place, { page: 'start' | 'unknown' }>;
+
+function RolePage({ place }: { readonly place: BuildPlace }) {
+  const { you } = useBuild();
+  const Page = pages[place.page];
+  // The leader may look at every page; everyone may look at the commander's.
+  const fits = you.role === place.page || you.role === 'leader' || place.page === 'commander';
+  if (!Page) return <UnknownPage secret={place.secret} />;
+  if (!fits) {
+    return (
+      <main className="page stack-wide">
+        <h1>{words.otherRole.title}</h1>
+        <p className="lead">{words.otherRole.more(words.pages[you.role])}</p>
+        <p>
+          <PageLink to={{ ...place, page: you.role }} className="button">
+            {words.otherRole.go(words.pages[you.role])}
+          </PageLink>
+        </p>
+      </main>
+    );
+  }
+  return (
+    <Suspense fallback={<main className="page" aria-busy="true" />}>
+      <Page />
+    </Suspense>
+  );
+}
+
+function UnknownPage({ secret }: { readonly secret: string }) {
+  return (
+    <main className="page stack-wide">
+      <h1>{words.unknownPage.title}</h1>
+      <p className="lead">{words.unknownPage.more}</p>
+      <p>
+        <PageLink to={{ page: 'start', secret }} className="button">
+          {words.unknownPage.home}
+        </PageLink>
+      </p>
+    </main>
+  );
+}

@@ -1,0 +1,34 @@
+import './look/themes.css';
+import './look/base.css';
+import './look/parts.css';
+import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import { keyOf, placeOf } from './data/place.ts';
+import { devicePorts, PortsContext } from './data/ports/ports.ts';
+import { applyTheme, rememberedTheme } from './look/theme.ts';
+import { Broken } from './parts/Broken.tsx';
+
+const place = placeOf(location.pathname, location.hash);
+const linkKey = 'build' in place ? keyOf(place.build, place.secret) : 'start';
+const prefersDark = matchMedia('(prefers-color-scheme: dark)').matches;
+applyTheme(rememberedTheme(devicePorts.storage, linkKey, prefersDark));
+
+const queries = new QueryClient({
+  defaultOptions: { queries: { refetchOnWindowFocus: false, retry: 2 } },
+});
+
+const root = document.getElementById('root');
+if (!root) throw new Error('the page lacks its root');
+createRoot(root).render(
+  <StrictMode>
+    <Broken>
+      <PortsContext value={devicePorts}>
+        <QueryClientProvider client={queries}>
+          <App />
+        </QueryClientProvider>
+      </PortsContext>
+    </Broken>
+  </StrictMode>,
+);
