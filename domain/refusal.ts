@@ -23,6 +23,7 @@ export const refusalCodes = [
   // record
   'entry-not-a-tell',
   'halt-cannot-be-withdrawn',
+  'near-miss-stays',
   'withdrawal-too-late',
   'already-withdrawn',
   'not-the-author',

@@ -110,12 +110,15 @@ export const Role = Type.Union([
 ]);
 export type Role = Static<typeof Role>;
 
+/** Text that may be absent or undefined: devices leave it out either way. */
+const maybeText = Type.Optional(Type.Unsafe<string | undefined>(Type.String()));
+
 /** Who sends a command: the link they came by. A chief's link names its crew. */
-export type Author = {
-  readonly role: Role;
-  readonly name: string;
-  readonly crew?: string | undefined;
-};
+export const Author = Type.Object(
+  { role: Role, name: Type.String(), crew: maybeText },
+  { additionalProperties: false },
+);
+export type Author = Static<typeof Author>;
 
 /** A command as `decide` takes it. Times are ISO 8601 UTC; `happenedAt` is already corrected for the device's skew. */
 export type Command = {

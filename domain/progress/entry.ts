@@ -1,42 +1,68 @@
-import type { Author, CommandBody, CommandKind } from './command.ts';
+import { type Static, Type } from 'typebox';
+import { Author, type CommandBody, type CommandKind } from './command.ts';
 
 /** Rules that a told fact broke. The fact stands; the breach is shown to leader and chief at once. */
-export type Breach = {
-  readonly rule: 'halt' | 'keep-off' | 'order' | 'hold';
-  /** One sentence: what was broken, by what. */
-  readonly sentence: string;
-  /** The task, hold or zone concerned. */
-  readonly of: readonly string[];
-};
+export const Breach = Type.Object(
+  {
+    rule: Type.Union([
+      Type.Literal('halt'),
+      Type.Literal('keep-off'),
+      Type.Literal('order'),
+      Type.Literal('hold'),
+    ]),
+    /** One sentence: what was broken, by what. */
+    sentence: Type.String(),
+    /** The task, hold or zone concerned. */
+    of: Type.Array(Type.String()),
+  },
+  { additionalProperties: false },
+);
+export type Breach = Static<typeof Breach>;
 
 /** What a command causes beyond itself. Entries carry results, never recipes. */
-export type Consequence = {
-  /** Tasks that come back, each with its new attempt. */
-  readonly redo?: readonly { readonly task: string; readonly attempt: number }[];
-  /** Holds whose pass is worth nothing from now on. */
-  readonly lapsed?: readonly string[];
-  /** Tasks that were started on the strength of what was withdrawn or reopened. */
-  readonly flagged?: readonly string[];
-  /** Tasks stopped by a halt. */
-  readonly stopped?: readonly string[];
-  /** Builder and inspector are one person. */
-  readonly ownWork?: boolean;
-};
+export const Consequence = Type.Object(
+  {
+    /** Tasks that come back, each with its new attempt. */
+    redo: Type.Optional(
+      Type.Array(
+        Type.Object(
+          { task: Type.String(), attempt: Type.Integer({ minimum: 1 }) },
+          { additionalProperties: false },
+        ),
+      ),
+    ),
+    /** Holds whose pass is worth nothing from now on. */
+    lapsed: Type.Optional(Type.Array(Type.String())),
+    /** Tasks that were started on the strength of what was withdrawn or reopened. */
+    flagged: Type.Optional(Type.Array(Type.String())),
+    /** Tasks stopped by a halt. */
+    stopped: Type.Optional(Type.Array(Type.String())),
+    /** Builder and inspector are one person. */
+    ownWork: Type.Optional(Type.Boolean()),
+  },
+  { additionalProperties: false },
+);
+export type Consequence = Static<typeof Consequence>;
 
 /** One fact or decision, as it stands in the record. Its kind is the command's kind in the past. */
-export type Entry = {
-  readonly number: number;
-  readonly id: string;
-  readonly kind: string;
-  readonly version: number;
-  readonly by: Author;
-  readonly saidBy?: string | undefined;
-  readonly happenedAt: string;
-  readonly receivedAt: string;
-  readonly body: unknown;
-  readonly breaches?: readonly Breach[];
-  readonly consequence?: Consequence;
-};
+export const Entry = Type.Object(
+  {
+    number: Type.Integer({ minimum: 1 }),
+    id: Type.String(),
+    kind: Type.String(),
+    version: Type.Integer({ minimum: 1 }),
+    by: Author,
+    /** By radio: who said it. */
+    saidBy: Type.Optional(Type.Unsafe<string | undefined>(Type.String())),
+    happenedAt: Type.String(),
+    receivedAt: Type.String(),
+    body: Type.Unknown(),
+    breaches: Type.Optional(Type.Array(Breach)),
+    consequence: Type.Optional(Consequence),
+  },
+  { additionalProperties: false },
+);
+export type Entry = Static<typeof Entry>;
 
 /** What `decide` emits: an entry that has no number yet. */
 export type NewEntry = Omit<Entry, 'number'>;
