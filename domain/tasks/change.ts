@@ -1,6 +1,9 @@
 import { type Static, Type } from 'typebox';
-import { Id, Minutes, People } from './task.ts';
-import { Crew, Link } from './work.ts';
+import type { Fault } from '../fault.ts';
+import { bad, good, type Result } from '../result.ts';
+import { workFaults } from './checkWork.ts';
+import { Id, Minutes, People, type Task } from './task.ts';
+import { Crew, Link, type Work } from './work.ts';
 
 /** A change to the order of work that a leader tries before accepting it. */
 export const Change = Type.Union([
@@ -28,3 +31,80 @@ export const Change = Type.Union([
   ),
 ]);
 export type Change = Static<typeof Change>;
+
+/**
+ * The order of work with all changes made, in their order; the given one is left as it is.
+ * Every change that cannot be made, and everything wrong with the outcome, comes back as faults.
+ */
+export function applyChanges(work: Work, changes: readonly Change[]): Result<Work, Fault[]> {
+  const faults: Fault[] = [];
+  let changed = work;
+  for (const [row, change] of changes.entries()) {
+    const outcome = applyChange(changed, change, `/changes/${row}`);
+    if (outcome.ok) {
+      changed = outcome.value;
+    } else {
+      faults.push(outcome.reason);
+    }
+  }
+  if (faults.length === 0) {
+    faults.push(...workFaults(changed));
+  }
+  return faults.length === 0 ? good(changed) : bad(faults);
+}
+
+function applyChange(work: Work, change: Change, path: string): Result<Work, Fault> {
+  switch (change.kind) {
+    case 'task':
+      return changeTask(work, change, path);
+    case 'link-add':
+      return good({ ...work, links: [...work.links, change.link] });
+    case 'link-remove': {
+      const links = work.links.filter(({ from, to }) => from !== change.from || to !== change.to);
+      return links.length < work.links.length
+        ? good({ ...work, links })
+        : bad({ path, found: `${change.to} after ${change.from}`, expected: 'a link that exists' });
+    }
+    case 'crew': {
+      const known = work.crews.some(({ id }) => id === change.crew.id);
+      const crews = known
+        ? work.crews.map((crew) => (crew.id === change.crew.id ? change.crew : crew))
+        : [...work.crews, change.crew];
+      return good({ ...work, crews });
+    }
+    case 'load': {
+      if (!work.loads.some(({ id }) => id === change.load)) {
+        return bad({ path: `${path}/load`, found: change.load, expected: 'a load that exists' });
+      }
+      const loads = work.loads.map((load) =>
+        load.id === change.load ? { ...load, arrives: change.arrives } : load,
+      );
+      return good({ ...work, loads });
+    }
+  }
+}
+
+function changeTask(
+  work: Work,
+  change: Extract<Change, { kind: 'task' }>,
+  path: string,
+): Result<Work, Fault> {
+  const before = work.tasks.find(({ id }) => id === change.task);
+  if (!before) {
+    return bad({ path: `${path}/task`, found: change.task, expected: 'a task that exists' });
+  }
+  const people = change.people;
+  if (people && people.length !== before.needs.length) {
+    return bad({
+      path: `${path}/people`,
+      found: `people for ${people.length} crews`,
+      expected: `people for each of ${before.needs.length} crews`,
+    });
+  }
+  const after: Task = {
+    ...before,
+    minutes: change.minutes ?? before.minutes,
+    needs: before.needs.map((need, at) => ({ ...need, people: people?.[at] ?? need.people })),
+  };
+  return good({ ...work, tasks: work.tasks.map((task) => (task === before ? after : task)) });
+}

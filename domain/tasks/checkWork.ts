@@ -1,0 +1,144 @@
+import type { Fault } from '../fault.ts';
+import { findLoop } from './graph.ts';
+import type { Minutes, People } from './task.ts';
+import type { Work } from './work.ts';
+
+/** Longest time that a task, a wait or a crew's hours may name, in minutes: about two years. */
+export const longestMinutes = 1_000_000;
+
+/** Most tasks that an order of work may have. */
+export const mostTasks = 20_000;
+
+/**
+ * Everything wrong with an order of work that its schema cannot say: doubled ids and numbers, things named that do
+ * not exist, estimates and people out of order, more than one opening, a loop. Empty when nothing is. Each fault's
+ * `path` leads to it in the work (`/tasks/3/minutes`).
+ */
+export function workFaults(work: Work): Fault[] {
+  const faults: Fault[] = [];
+  const add = (path: string, found: string, expected: string) => {
+    faults.push({ path, found, expected });
+  };
+  if (work.tasks.length > mostTasks) {
+    add('/tasks', `${work.tasks.length} tasks`, `at most ${mostTasks} tasks`);
+    return faults;
+  }
+
+  const tasks = idsOf('tasks', work.tasks, add);
+  const crews = idsOf('crews', work.crews, add);
+  const zones = idsOf('zones', work.zones, add);
+  const loads = idsOf('loads', work.loads, add);
+  const numbers = new Set<number>();
+  let opens: string | null = null;
+
+  for (const [row, task] of work.tasks.entries()) {
+    const path = `/tasks/${row}`;
+    if (numbers.has(task.number)) {
+      add(`${path}/number`, String(task.number), 'a number that no other task has');
+    }
+    numbers.add(task.number);
+    if (!inOrder(task.minutes)) {
+      const { quick, likely, slow } = task.minutes;
+      add(
+        `${path}/minutes`,
+        `${quick}, ${likely}, ${slow}`,
+        `quick, likely and slow in rising order, from 0 to ${longestMinutes}`,
+      );
+    }
+    for (const [at, need] of task.needs.entries()) {
+      if (!peopleInOrder(need.people)) {
+        const { least, usual, most } = need.people;
+        add(
+          `${path}/needs/${at}/people`,
+          `${least}, ${usual}, ${most}`,
+          'least, usual and most in rising order',
+        );
+      }
+      for (const crew of need.anyOf) {
+        // Without crews the names in the tasks are only kept, not planned with.
+        if (work.crews.length > 0 && !crews.has(crew)) {
+          add(`${path}/needs/${at}/anyOf`, crew, 'a crew of this order of work');
+        }
+      }
+    }
+    for (const zone of task.zones) {
+      if (!zones.has(zone)) {
+        add(`${path}/zones`, zone, 'a zone of this order of work');
+      }
+    }
+    for (const load of task.loads) {
+      if (!loads.has(load)) {
+        add(`${path}/loads`, load, 'a load of this order of work');
+      }
+    }
+    for (const redo of task.hold?.redo ?? []) {
+      if (!tasks.has(redo)) {
+        add(`${path}/hold/redo`, redo, 'a task of this order of work');
+      }
+    }
+    if (task.opens && opens !== null) {
+      add(`${path}/opens`, `${task.id} opens, and so does ${opens}`, 'one task that opens');
+    }
+    opens = task.opens ? task.id : opens;
+  }
+
+  for (const [row, crew] of work.crews.entries()) {
+    if (crew.to !== undefined && crew.to <= (crew.from ?? 0)) {
+      add(`/crews/${row}/to`, String(crew.to), `later than ${crew.from ?? 0}`);
+    }
+  }
+  linkFaults(work, tasks, add);
+  const loop = faults.length === 0 ? findLoop(work) : null;
+  if (loop) {
+    add('/links', loopSentence(loop), 'an order without a loop');
+  }
+  return faults;
+}
+
+/** A loop in words: "a, then b, then a again". */
+export function loopSentence(loop: readonly string[]): string {
+  return `${[...loop, loop[0]].join(', then ')} again`;
+}
+
+type Add = (path: string, found: string, expected: string) => void;
+
+function idsOf(part: string, things: readonly { readonly id: string }[], add: Add): Set<string> {
+  const ids = new Set<string>();
+  for (const [row, { id }] of things.entries()) {
+    if (ids.has(id)) {
+      add(`/${part}/${row}/id`, id, `an id that none of the other ${part} has`);
+    }
+    ids.add(id);
+  }
+  return ids;
+}
+
+function linkFaults(work: Work, tasks: ReadonlySet<string>, add: Add): void {
+  const seen = new Set<string>();
+  for (const [row, link] of work.links.entries()) {
+    for (const end of ['from', 'to'] as const) {
+      if (!tasks.has(link[end])) {
+        add(`/links/${row}/${end}`, link[end], 'a task of this order of work');
+      }
+    }
+    if (link.from === link.to) {
+      add(`/links/${row}`, link.to, 'a task that does not come after itself');
+    }
+    if (!(Math.abs(link.wait) <= longestMinutes)) {
+      add(`/links/${row}/wait`, String(link.wait), `minutes up to ${longestMinutes}`);
+    }
+    const key = `${link.from} ${link.to} ${link.counts}`;
+    if (seen.has(key)) {
+      add(`/links/${row}`, `${link.to} after the ${link.counts} of ${link.from} twice`, 'once');
+    }
+    seen.add(key);
+  }
+}
+
+function inOrder({ quick, likely, slow }: Minutes): boolean {
+  return 0 <= quick && quick <= likely && likely <= slow && slow <= longestMinutes;
+}
+
+function peopleInOrder({ least, usual, most }: People): boolean {
+  return 0 <= least && least <= usual && usual <= most;
+}

@@ -1,0 +1,52 @@
+import type { Fault } from '../fault.ts';
+import { readId, readIds, readMinutes, readName } from './tableCells.ts';
+import { type TableFile, tableRows } from './tableFile.ts';
+import type { Crew } from './work.ts';
+
+const columns = ['crew', 'name', 'people', 'from', 'to', 'skills'] as const;
+
+/**
+ * Reads a crew table. `from` and `to` are minutes after the start of the build; blank is the whole build.
+ * `ids` are the crews the table names, null when it could not be read in full. Faults are added to `faults`.
+ */
+export function readCrewTable(
+  table: TableFile,
+  faults: Fault[],
+): { crews: Crew[]; ids: Set<string> | null } {
+  const { file } = table;
+  const { rows, complete } = tableRows(table, columns, ['crew', 'people'], faults);
+  if (complete && rows.length === 0) {
+    faults.push({ file, row: 2, found: 'no crews', expected: 'at least one crew' });
+  }
+  const ids = new Set<string>();
+  const crews: Crew[] = [];
+  for (const row of rows) {
+    const id = readId(row, 'crew');
+    if (id !== null && ids.has(id)) {
+      row.fault('crew', 'an id of its own');
+    }
+    ids.add(row.cell('crew'));
+    if (!row.whole) {
+      continue;
+    }
+    const name = readName(row, 'name', id ?? '', 60);
+    const people = /^\d{1,3}$/.test(row.cell('people')) ? Number(row.cell('people')) : 501;
+    if (people > 500) {
+      row.fault('people', 'a number to 500');
+    }
+    const from = readMinutes(row, 'from', 0, undefined);
+    const to = readMinutes(row, 'to', 0, undefined);
+    if (typeof to === 'number' && from !== null && to <= (from ?? 0)) {
+      row.fault('to', `later than ${from ?? 0}`);
+    }
+    const skills = readIds(row, 'skills');
+    if (id !== null && from !== null && to !== null) {
+      const hours = {
+        ...(from === undefined ? {} : { from }),
+        ...(to === undefined ? {} : { to }),
+      };
+      crews.push({ id, name, people, ...hours, skills, attached: false });
+    }
+  }
+  return { crews, ids: complete ? ids : null };
+}

@@ -1,0 +1,71 @@
+import type { Fault } from '../fault.ts';
+import { bad, good, type Result } from '../result.ts';
+import { loopSentence } from './checkWork.ts';
+import { readCrewTable } from './crewTable.ts';
+import { findLoop } from './graph.ts';
+import { readLinkTable } from './linkTable.ts';
+import { type TableFile, tableRows } from './tableFile.ts';
+import { readTaskRow, type TaskRow, taskColumns } from './taskRow.ts';
+import type { Link, Work, Zone } from './work.ts';
+
+export type Tables = {
+  readonly tasks: TableFile;
+  readonly links?: TableFile | undefined;
+  readonly crews?: TableFile | undefined;
+};
+
+/**
+ * Reads an order of work from tables (RFC 4180, columns in any order). Every fault of every row comes back at once,
+ * with file, row and column; nothing is half read. Tasks are numbered in the order of their rows. A hold has no
+ * measures; zones are on the near bank and have no limit of room. Without a crew table the crews that tasks name are
+ * kept in their needs, and the work has no crews.
+ */
+export function readTables(tables: Tables): Result<Work, Fault[]> {
+  const faults: Fault[] = [];
+  const { file } = tables.tasks;
+  const { rows, complete } = tableRows(tables.tasks, taskColumns, ['task', 'likely'], faults);
+  if (complete && rows.length === 0) {
+    faults.push({ file, row: 2, found: 'no tasks', expected: 'at least one task' });
+  }
+  const crews = tables.crews ? readCrewTable(tables.crews, faults) : null;
+
+  const rowOf = new Map<string, number>();
+  for (const row of rows) {
+    const id = row.cell('task');
+    rowOf.set(id, rowOf.get(id) ?? row.row);
+  }
+  const opened: number[] = [];
+  const known = { rowOf, complete, crews: crews?.ids ?? null, opened };
+  const read = rows.filter((row) => row.whole).flatMap((row) => readTaskRow(row, known) ?? []);
+
+  const links = linksAfter(read);
+  if (tables.links) {
+    links.push(...readLinkTable(tables.links, complete ? rowOf : null, links, faults));
+  }
+  const work: Work = {
+    tasks: read.map(({ task }, at) => ({ ...task, number: at + 1 })),
+    links,
+    crews: [...(crews?.crews ?? [])],
+    zones: zonesOf(read),
+    loads: [],
+  };
+  // Only a table without other faults is known to have all its links.
+  const loop = faults.length === 0 ? findLoop(work) : null;
+  if (loop) {
+    const row = rowOf.get(loop[0] as string) ?? 1;
+    const expected = 'an order without a loop: take one of these links out';
+    faults.push({ file, row, column: 'after', found: loopSentence(loop), expected });
+  }
+  return faults.length === 0 ? good(work) : bad(faults);
+}
+
+function linksAfter(read: readonly TaskRow[]): Link[] {
+  return read.flatMap(({ task, after }) =>
+    after.map((from): Link => ({ from, to: task.id, counts: 'finish', wait: 0 })),
+  );
+}
+
+function zonesOf(read: readonly TaskRow[]): Zone[] {
+  const ids = new Set(read.flatMap(({ task }) => task.zones));
+  return [...ids].map((id) => ({ id, name: id, bank: 'near' }));
+}
