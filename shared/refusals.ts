@@ -21,6 +21,7 @@ export const refusalStatus = {
   'entry-not-a-tell': 409,
   'halt-cannot-be-withdrawn': 409,
   'withdrawal-too-late': 409,
+  'near-miss-stays': 409,
   'already-withdrawn': 409,
   'not-the-author': 403,
   'halt-on': 409,

@@ -1,97 +1,181 @@
-import type { Fault } from '#domain/fault.ts';
-import type { Forecast } from '#domain/forecast/forecast.ts';
-import type { Author, CommandKind } from '#domain/progress/command.ts';
-import type { Breach } from '#domain/progress/entry.ts';
-import type { BuildState } from '#domain/progress/state.ts';
-import type { RefusalCode } from '#domain/refusal.ts';
-import type { Plan } from '#domain/schedule/plan.ts';
-import type { Change } from '#domain/tasks/change.ts';
+import { type Static, Type } from 'typebox';
+import { Fault } from '#domain/fault.ts';
+import { Forecast } from '#domain/forecast/forecast.ts';
+import { Author, Role } from '#domain/progress/command.ts';
+import { Breach } from '#domain/progress/entry.ts';
+import { BuildState, TaskState } from '#domain/progress/state.ts';
+import { type RefusalCode, refusalCodes } from '#domain/refusal.ts';
+import { Plan } from '#domain/schedule/plan.ts';
+import { Change } from '#domain/tasks/change.ts';
+import { Id } from '#domain/tasks/task.ts';
+import { CommandId, Instant } from './instant.ts';
+import { type WireKind, wireKinds } from './wireBodies.ts';
 
-/** POST /api/builds/:build/commands */
-export type CommandRequest = {
-  readonly id: string;
-  readonly kind: CommandKind;
-  readonly body: unknown;
-  readonly saidBy?: string;
-  /** Device clock, ISO 8601 UTC. */
-  readonly happenedAt: string;
-  /** Device clock at sending: the server takes the device's skew from it. */
-  readonly sentAt: string;
-};
+const closed = { additionalProperties: false } as const;
 
-/** The answer to a command; the same id again gets the same answer. */
-export type Receipt =
-  | {
-      readonly id: string;
-      readonly outcome: 'recorded';
-      readonly entry: number;
-      readonly breaches: readonly Breach[];
-    }
-  | ({ readonly id: string; readonly outcome: 'refused' } & RefusalReply);
+/** POST /api/builds/:build/commands. The schema of `body` by kind stands in `wireBodies.ts`. */
+export const CommandRequest = Type.Object(
+  {
+    id: CommandId,
+    kind: Type.Unsafe<WireKind>(Type.Enum(wireKinds)),
+    body: Type.Unknown(),
+    /** By radio: who said it, when the log keeper enters it for somebody. */
+    saidBy: Type.Optional(Type.String({ minLength: 1, maxLength: 60 })),
+    /** Device clock. */
+    happenedAt: Instant,
+    /** Device clock at sending: the server takes the device's skew from it. */
+    sentAt: Instant,
+  },
+  closed,
+);
+export type CommandRequest = Static<typeof CommandRequest>;
 
 /** The body of every reply that is not a 2xx, and of a refused receipt. */
-export type RefusalReply = {
-  readonly code: RefusalCode;
-  readonly sentence: string;
-  readonly of?: readonly string[];
-  readonly faults?: readonly Fault[];
-};
+export const RefusalReply = Type.Object(
+  {
+    code: Type.Unsafe<RefusalCode>(Type.Enum([...refusalCodes])),
+    sentence: Type.String(),
+    of: Type.Optional(Type.ReadonlyType(Type.Array(Type.String()))),
+    faults: Type.Optional(Type.ReadonlyType(Type.Array(Fault))),
+  },
+  closed,
+);
+export type RefusalReply = Static<typeof RefusalReply>;
+
+/** The answer to a command; the same id again gets the same answer, byte for byte. */
+export const Receipt = Type.Union([
+  Type.Object(
+    {
+      id: CommandId,
+      outcome: Type.Literal('recorded'),
+      /** Number of the entry that it left. */
+      entry: Type.Integer({ minimum: 1 }),
+      breaches: Type.ReadonlyType(Type.Array(Breach)),
+    },
+    closed,
+  ),
+  Type.Object(
+    { id: CommandId, outcome: Type.Literal('refused'), ...RefusalReply.properties },
+    closed,
+  ),
+]);
+export type Receipt = Static<typeof Receipt>;
 
 /** A forecast as the feed carries it. `number` is the record number it was made on. */
-export type ForecastFrame = {
-  readonly number: number;
-  readonly at: string;
-  readonly forecast: Forecast | null;
-  /** Why there is none: no plan yet, or the build is open. */
-  readonly why: string | null;
-};
+export const ForecastFrame = Type.Object(
+  {
+    number: Type.Integer({ minimum: 0 }),
+    at: Instant,
+    forecast: Type.Union([Forecast, Type.Null()]),
+    /** Why there is none: no plan yet, or the build is open. */
+    why: Type.Union([Type.String(), Type.Null()]),
+  },
+  closed,
+);
+export type ForecastFrame = Static<typeof ForecastFrame>;
 
 /** GET /api/builds/:build */
-export type Snapshot = {
-  readonly build: string;
-  readonly fold: number;
-  readonly state: BuildState;
-  readonly you: Author;
-  readonly forecast: ForecastFrame | null;
-  /** Server clock, ISO 8601 UTC. */
-  readonly now: string;
-};
+export const Snapshot = Type.Object(
+  {
+    build: Type.String(),
+    fold: Type.Integer(),
+    state: BuildState,
+    you: Author,
+    forecast: Type.Union([ForecastFrame, Type.Null()]),
+    /** Server clock. */
+    now: Instant,
+  },
+  closed,
+);
+export type Snapshot = Static<typeof Snapshot>;
+
+const { tasks: _tasks, ...partsOfState } = BuildState.properties;
 
 /**
- * Frames of GET /api/builds/:build/feed?after=N (text/event-stream; `event:` is the frame's name, `id:` the number).
- * `delta` carries the changed top-level parts of the state and, under `tasks`, only the changed tasks.
+ * Frames of GET /api/builds/:build/feed?after=N (text/event-stream): `event:` is the frame's name and, for a
+ * `delta`, `id:` the number. `changed` carries the changed top-level parts of the state, `tasks` only the
+ * changed tasks.
  */
-export type DeltaFrame = {
-  readonly number: number;
-  readonly fold: number;
-  readonly changed: Partial<Omit<BuildState, 'tasks'>>;
-  readonly tasks: BuildState['tasks'];
-  /** Tasks that no longer exist. */
-  readonly gone: readonly string[];
-  readonly kind: string;
-};
-export type ProgressFrame = { readonly job: string; readonly done: number; readonly of: number };
-export type BeatFrame = { readonly now: string };
+export const DeltaFrame = Type.Object(
+  {
+    number: Type.Integer({ minimum: 1 }),
+    fold: Type.Integer(),
+    changed: Type.Partial(Type.Object(partsOfState, closed)),
+    tasks: Type.Record(Type.String(), TaskState),
+    /** Tasks that no longer exist. */
+    gone: Type.ReadonlyType(Type.Array(Type.String())),
+    kind: Type.String(),
+  },
+  closed,
+);
+export type DeltaFrame = Static<typeof DeltaFrame>;
 
-/** POST /api/builds/:build/proposals: plan again with these changes, recorded nowhere until accepted. */
-export type ProposalRequest = { readonly changes: readonly Change[] };
-export type Proposal = {
-  readonly proposal: string;
-  readonly basis: number;
-  readonly plan: Plan;
-  readonly forecast: Forecast;
-  /** The plan in force and its forecast from now; null before the first plan. */
-  readonly before: { readonly minutesToOpen: number; readonly forecast: Forecast } | null;
-  /** One sentence: "opens 14 min earlier; changes 5 tasks". */
-  readonly gain: string;
-};
+export const ProgressFrame = Type.Object(
+  { job: Type.String(), done: Type.Number(), of: Type.Number() },
+  closed,
+);
+export type ProgressFrame = Static<typeof ProgressFrame>;
+
+export const BeatFrame = Type.Object({ now: Instant }, closed);
+export type BeatFrame = Static<typeof BeatFrame>;
+
+/**
+ * POST /api/builds/:build/proposals: plan again with these changes, recorded nowhere until accepted.
+ * A device that wants to show progress or to cancel mints the proposal's id itself.
+ */
+export const ProposalRequest = Type.Object(
+  {
+    proposal: Type.Optional(CommandId),
+    changes: Type.ReadonlyType(Type.Array(Change, { maxItems: 1000 })),
+  },
+  closed,
+);
+export type ProposalRequest = Static<typeof ProposalRequest>;
+
+export const Proposal = Type.Object(
+  {
+    proposal: CommandId,
+    /** Record number that it was made on. */
+    basis: Type.Integer({ minimum: 0 }),
+    plan: Plan,
+    forecast: Forecast,
+    /** The plan in force and its forecast from now; null before the first plan. */
+    before: Type.Union([
+      Type.Object({ minutesToOpen: Type.Number(), forecast: Forecast }, closed),
+      Type.Null(),
+    ]),
+    /** One sentence: "opens 14 min earlier; changes 5 tasks". */
+    gain: Type.String(),
+  },
+  closed,
+);
+export type Proposal = Static<typeof Proposal>;
 
 /** A link with a secret: a role for one build. */
-export type LinkInfo = {
-  readonly id: string;
-  readonly role: Author['role'];
-  readonly name: string;
-  readonly crew?: string;
-  readonly withdrawn: boolean;
-};
-export type NewLink = LinkInfo & { readonly address: string };
+export const LinkInfo = Type.Object(
+  {
+    id: Type.String(),
+    role: Role,
+    name: Type.String(),
+    crew: Type.Optional(Id),
+    withdrawn: Type.Boolean(),
+  },
+  closed,
+);
+export type LinkInfo = Static<typeof LinkInfo>;
+
+/** A link just made. The address holds the secret: it is shown once and kept nowhere. */
+export const NewLink = Type.Object({ ...LinkInfo.properties, address: Type.String() }, closed);
+export type NewLink = Static<typeof NewLink>;
+
+/** POST /api/builds/:build/links */
+export const LinkRequest = Type.Object(
+  {
+    role: Role,
+    name: Type.String({ minLength: 1, maxLength: 60 }),
+    /** The crew of a chief's link. */
+    crew: Type.Optional(Id),
+  },
+  closed,
+);
+export type LinkRequest = Static<typeof LinkRequest>;
