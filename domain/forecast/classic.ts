@@ -1,0 +1,33 @@
+import type { Minutes } from '#domain/tasks/task.ts';
+import { normalCdf } from './normal.ts';
+import { pertMean } from './pert.ts';
+
+/** The textbook single-path estimate. Minutes and square minutes. */
+export type ClassicEstimate = {
+  readonly mean: number;
+  readonly variance: number;
+  readonly chanceBy: { readonly minutes: number; readonly chance: number } | null;
+};
+
+/**
+ * The textbook estimate of one path, for comparison with the forecast: te = (a + 4m + b) / 6 and
+ * variance ((b - a) / 6)^2, summed along the path, and the normal curve for the chance to be done by
+ * `askedFor`. It looks at one path alone, so where paths meet it promises too much.
+ * Source: Malcolm, Roseboom, Clark, Fazar, Operations Research 7(5), 1959.
+ */
+export function classicEstimate(
+  minutesOnPath: readonly Minutes[],
+  askedFor: number | null,
+): ClassicEstimate {
+  let mean = 0;
+  let variance = 0;
+  for (const minutes of minutesOnPath) {
+    mean += pertMean(minutes);
+    variance += ((minutes.slow - minutes.quick) / 6) ** 2;
+  }
+  if (askedFor === null) return { mean, variance, chanceBy: null };
+  // Without doubt the path is on time or it is not.
+  const certain = askedFor >= mean ? 1 : 0;
+  const chance = variance > 0 ? normalCdf((askedFor - mean) / Math.sqrt(variance)) : certain;
+  return { mean, variance, chanceBy: { minutes: askedFor, chance } };
+}

@@ -1,0 +1,50 @@
+import type { Network } from './network.ts';
+
+/** Where one run writes: moments as `Network` numbers them, and the arc that set each start (-1: none did). */
+export type Run = { readonly moments: Float64Array; readonly setBy: Int32Array };
+
+export function emptyRun(network: Network): Run {
+  return {
+    moments: new Float64Array(2 * network.count),
+    setBy: new Int32Array(network.count),
+  };
+}
+
+/**
+ * Earliest starts and finishes of all tasks for the drawn `minutes`, over links, hand-overs and
+ * releases: a start is the latest of what it waits for. Answers the opening, in minutes after the
+ * start of the build.
+ */
+export function earliestTimes(network: Network, minutes: Float64Array, run: Run): number {
+  const { count, order, arcAt, arcFrom, arcWait, from, leastFinish, startedAt, opening } = network;
+  const { moments, setBy } = run;
+  for (let k = 0; k < count; k++) {
+    const task = order[k]!;
+    let begin = from[task]!;
+    let by = -1;
+    const end = arcAt[task + 1]!;
+    for (let arc = arcAt[task]!; arc < end; arc++) {
+      const time = moments[arcFrom[arc]!]! + arcWait[arc]!;
+      if (time > begin || (by < 0 && time === begin)) {
+        begin = time;
+        by = arc;
+      }
+    }
+    const started = startedAt[task]!;
+    moments[2 * task] = Number.isNaN(started) ? begin : started;
+    moments[2 * task + 1] = Math.max(begin + minutes[task]!, leastFinish[task]!);
+    setBy[task] = by;
+  }
+  return moments[2 * opening + 1]!;
+}
+
+/** Adds 1 in `counts` for every task on the chain that set the opening of this run. */
+export function countChain(network: Network, run: Run, counts: Float64Array): void {
+  let task = network.opening;
+  for (;;) {
+    counts[task]!++;
+    const arc = run.setBy[task]!;
+    if (arc < 0) return;
+    task = network.arcFrom[arc]! >> 1;
+  }
+}
