@@ -1,0 +1,158 @@
+import type { Static } from 'typebox';
+import { asks } from '#domain/progress/command.ts';
+import type { CommandRequest, Receipt } from '#shared/wire.ts';
+import type { WireKind, wireBodies } from '#shared/wireBodies.ts';
+import { type Api, receiptOf } from './api.ts';
+import { backoff } from './backoff.ts';
+import { createCell, type Readable } from './cell.ts';
+import type { Clock } from './ports/clock.ts';
+import type { Ids } from './ports/ids.ts';
+
+/** An ask that got no answer in time. It may have arrived: the person looks before asking again. */
+export type NoAnswer = { readonly id: string; readonly outcome: 'no-answer' };
+export type Sent = Receipt | NoAnswer;
+
+/** One command on its way, as the page shows it. `waiting`: not sent, trying again. */
+export type Sending = {
+  readonly id: string;
+  readonly kind: WireKind;
+  readonly body: unknown;
+  readonly saidBy?: string;
+  readonly happenedAt: string;
+  readonly state: 'sending' | 'waiting' | 'recorded' | 'refused' | 'no-answer';
+  readonly tries: number;
+  readonly receipt: Receipt | null;
+};
+
+export type Extra = {
+  /** By radio: who said it. */
+  readonly saidBy?: string;
+  /** ISO 8601 UTC by the device's clock, when it happened before now. */
+  readonly happenedAt?: string;
+};
+
+export type Send = <Kind extends WireKind>(
+  kind: Kind,
+  body: Static<(typeof wireBodies)[Kind]>,
+  extra?: Extra,
+) => Promise<Sent>;
+
+export type Sender = Readable<readonly Sending[]> & {
+  readonly send: Send;
+  /** Takes an answered command off the page. */
+  readonly dismiss: (id: string) => void;
+  /** The network may be back: try now. */
+  readonly nudge: () => void;
+};
+
+/** A tell is a fact and waits as long as it must; an ask is a decision for now and goes stale. */
+const askPatience = 30_000;
+/** Answered commands kept for "what became of it". */
+const kept = 30;
+
+type Job = { sending: Sending; resolve: (sent: Sent) => void; born: number };
+
+/** Sends commands of one link, in order, each under one id for good. A halt waits for nothing. */
+export function createSender(api: Api, clock: Clock, ids: Ids, build: string): Sender {
+  const cell = createCell<readonly Sending[]>([]);
+  const queue: Job[] = [];
+  let working = false;
+  let hurry = (): void => {};
+
+  const show = (job: Job, change: Partial<Sending>): void => {
+    job.sending = { ...job.sending, ...change };
+    const others = cell.read().filter((one) => one.id !== job.sending.id);
+    const open = others.filter(isOpen);
+    const closed = others.filter((one) => !isOpen(one)).slice(-kept);
+    cell.write(inOrder([...closed, ...open, job.sending]));
+  };
+
+  async function attempt(job: Job): Promise<boolean> {
+    const { id, kind, body, saidBy, happenedAt, tries } = job.sending;
+    show(job, { state: tries === 0 ? 'sending' : 'waiting', tries: tries + 1 });
+    const request: CommandRequest = {
+      id,
+      kind,
+      body,
+      ...(saidBy === undefined ? {} : { saidBy }),
+      happenedAt,
+      sentAt: new Date(clock.now()).toISOString(),
+    };
+    const answer = await api.post<Receipt>(`/api/builds/${build}/commands`, request);
+    const busy = answer.kind === 'refused' && answer.status === 429;
+    const receipt = busy ? null : receiptOf(id, answer);
+    if (receipt) {
+      show(job, { state: receipt.outcome, receipt });
+      job.resolve(receipt);
+      return true;
+    }
+    if (kind in asks && clock.now() - job.born > askPatience) {
+      show(job, { state: 'no-answer' });
+      job.resolve({ id, outcome: 'no-answer' });
+      return true;
+    }
+    show(job, { state: 'waiting' });
+    return false;
+  }
+
+  function rest(tries: number): Promise<void> {
+    return new Promise((resolve) => {
+      const cancel = clock.after(backoff(tries), resolve);
+      hurry = () => {
+        cancel();
+        resolve();
+      };
+    });
+  }
+
+  async function finish(job: Job): Promise<void> {
+    while (!(await attempt(job))) await rest(job.sending.tries);
+  }
+
+  async function work(): Promise<void> {
+    if (working) return;
+    working = true;
+    for (let job = queue.shift(); job; job = queue.shift()) await finish(job);
+    working = false;
+  }
+
+  return {
+    read: cell.read,
+    subscribe: cell.subscribe,
+    send: (kind, body, extra = {}) =>
+      new Promise((resolve) => {
+        const job: Job = {
+          born: clock.now(),
+          resolve,
+          sending: {
+            id: ids.mint(),
+            kind,
+            body,
+            ...(extra.saidBy === undefined ? {} : { saidBy: extra.saidBy }),
+            happenedAt: extra.happenedAt ?? new Date(clock.now()).toISOString(),
+            state: 'sending',
+            tries: 0,
+            receipt: null,
+          },
+        };
+        show(job, {});
+        if (kind === 'halt') {
+          void finish(job);
+        } else {
+          queue.push(job);
+          void work();
+        }
+      }),
+    dismiss: (id) => cell.write(cell.read().filter((one) => one.id !== id || isOpen(one))),
+    nudge: () => hurry(),
+  };
+}
+
+/** Not answered yet: such a command never leaves the page. */
+export function isOpen(one: Sending): boolean {
+  return one.state === 'sending' || one.state === 'waiting';
+}
+
+function inOrder(all: readonly Sending[]): readonly Sending[] {
+  return [...all].sort((a, b) => a.happenedAt.localeCompare(b.happenedAt));
+}
