@@ -1,6 +1,6 @@
-import type { Minutes } from '#domain/tasks/task.ts';
+import { expectedMinutes, pertVariance } from '../tasks/expected.ts';
+import type { Minutes } from '../tasks/task.ts';
 import { normalCdf } from './normal.ts';
-import { pertMean } from './pert.ts';
 
 /** The textbook single-path estimate. Minutes and square minutes. */
 export type ClassicEstimate = {
@@ -22,8 +22,8 @@ export function classicEstimate(
   let mean = 0;
   let variance = 0;
   for (const minutes of minutesOnPath) {
-    mean += pertMean(minutes);
-    variance += ((minutes.slow - minutes.quick) / 6) ** 2;
+    mean += expectedMinutes(minutes, 'pert');
+    variance += pertVariance(minutes);
   }
   if (askedFor === null) return { mean, variance, chanceBy: null };
   // Without doubt the path is on time or it is not.

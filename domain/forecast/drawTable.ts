@@ -1,4 +1,4 @@
-import type { Minutes } from '#domain/tasks/task.ts';
+import type { Minutes } from '../tasks/task.ts';
 import type { Shape } from './forecast.ts';
 import { type Beta, betaQuantile, pertBeta } from './pert.ts';
 import { triangularQuantile } from './triangular.ts';

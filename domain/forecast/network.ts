@@ -1,5 +1,5 @@
-import type { Plan } from '#domain/schedule/plan.ts';
-import type { Work } from '#domain/tasks/work.ts';
+import type { Plan } from '../schedule/plan.ts';
+import type { Work } from '../tasks/work.ts';
 import type { Outlook } from './outlook.ts';
 
 /**

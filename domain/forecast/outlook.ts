@@ -1,7 +1,7 @@
-import type { Past, PastTask } from '#domain/schedule/past.ts';
-import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
-import type { Task } from '#domain/tasks/task.ts';
-import type { Work } from '#domain/tasks/work.ts';
+import type { Past, PastTask } from '../schedule/past.ts';
+import type { Plan, PlannedTask } from '../schedule/plan.ts';
+import type { Task } from '../tasks/task.ts';
+import type { Work } from '../tasks/work.ts';
 import type { Shape } from './forecast.ts';
 import { cdf } from './spread.ts';
 

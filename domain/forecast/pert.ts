@@ -1,4 +1,5 @@
-import type { Minutes } from '#domain/tasks/task.ts';
+import { expectedMinutes } from '../tasks/expected.ts';
+import type { Minutes } from '../tasks/task.ts';
 import { incompleteBeta, logBeta } from './incompleteBeta.ts';
 
 /** A beta distribution on 0 to 1; `logB` is the logarithm of its normalising constant. */
@@ -15,17 +16,12 @@ export function pertBeta({ quick, likely, slow }: Minutes): Beta {
   return { alpha, beta, logB: logBeta(alpha, beta) };
 }
 
-/** Expected minutes of PERT-beta: (a + 4m + b) / 6 (Malcolm, Roseboom, Clark, Fazar, Operations Research 7(5), 1959). */
-export function pertMean({ quick, likely, slow }: Minutes): number {
-  return (quick + 4 * likely + slow) / 6;
-}
-
 /**
  * Variance of PERT-beta in square minutes, (mu - a)(b - mu) / 7: the exact one of that beta
  * distribution (its parameters sum to 6), not the classic ((b - a) / 6)^2.
  */
-export function pertVariance(minutes: Minutes): number {
-  const mean = pertMean(minutes);
+export function pertBetaVariance(minutes: Minutes): number {
+  const mean = expectedMinutes(minutes, 'pert');
   return ((mean - minutes.quick) * (minutes.slow - mean)) / 7;
 }
 

@@ -1,7 +1,7 @@
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import type { Past } from '#domain/schedule/past.ts';
-import type { Plan } from '#domain/schedule/plan.ts';
-import type { Work } from '#domain/tasks/work.ts';
+import type { Past } from '../schedule/past.ts';
+import type { Plan } from '../schedule/plan.ts';
+import type { Work } from '../tasks/work.ts';
 import { compileDraws, drawRun } from './draws.ts';
 import type { Forecast, Shape } from './forecast.ts';
 import { compileNetwork } from './network.ts';

@@ -1,21 +1,11 @@
-import type { Minutes } from '#domain/tasks/task.ts';
+import type { Minutes } from '../tasks/task.ts';
 import type { Shape } from './forecast.ts';
-import { pertCdf, pertMean, pertQuantile, pertVariance } from './pert.ts';
-import {
-  triangularCdf,
-  triangularMean,
-  triangularQuantile,
-  triangularVariance,
-} from './triangular.ts';
-
-/** Expected minutes of a three-point estimate under a shape. */
-export function mean(shape: Shape, minutes: Minutes): number {
-  return shape === 'pert' ? pertMean(minutes) : triangularMean(minutes);
-}
+import { pertBetaVariance, pertCdf, pertQuantile } from './pert.ts';
+import { triangularCdf, triangularQuantile, triangularVariance } from './triangular.ts';
 
 /** Variance of a three-point estimate under a shape, in square minutes. */
 export function variance(shape: Shape, minutes: Minutes): number {
-  return shape === 'pert' ? pertVariance(minutes) : triangularVariance(minutes);
+  return shape === 'pert' ? pertBetaVariance(minutes) : triangularVariance(minutes);
 }
 
 /** Chance (0 to 1) that a task takes at most `x` minutes. */

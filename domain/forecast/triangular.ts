@@ -1,12 +1,7 @@
-import type { Minutes } from '#domain/tasks/task.ts';
+import type { Minutes } from '../tasks/task.ts';
 
-// Mean, variance, distribution function and quantile of the triangular distribution, as in any
+// Variance, distribution function and quantile of the triangular distribution, as in any
 // statistics text. All arguments and results in minutes.
-
-/** Expected minutes of the triangular distribution: (a + m + b) / 3. */
-export function triangularMean({ quick, likely, slow }: Minutes): number {
-  return (quick + likely + slow) / 3;
-}
 
 /** Variance in square minutes: (a^2 + m^2 + b^2 - am - ab - mb) / 18, written as squares so that it cannot go below 0. */
 export function triangularVariance({ quick, likely, slow }: Minutes): number {

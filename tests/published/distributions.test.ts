@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { mean, quantile, variance } from '#domain/forecast/spread.ts';
+import { quantile, variance } from '#domain/forecast/spread.ts';
+import { expectedMinutes } from '#domain/tasks/expected.ts';
 import { estimate } from '#tests/domain/forecast/smallNetwork.ts';
 
 // Means, deviations and quantiles computed independently from the textbook formulas and printed to
@@ -27,7 +28,7 @@ describe.each(table)('the three-point estimate %j', (points, triangular, pert) =
   ] as const)('has the tabled mean, deviation and quantiles as %s', (shape, expected) => {
     const minutes = estimate(points);
     const figures = [
-      mean(shape, minutes),
+      expectedMinutes(minutes, shape),
       Math.sqrt(variance(shape, minutes)),
       ...[0.1, 0.5, 0.8, 0.9].map((p) => quantile(shape, minutes, p)),
     ];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fillTable, lookUp, tableSize } from '#domain/forecast/drawTable.ts';
-import { mean, quantile, variance } from '#domain/forecast/spread.ts';
+import { quantile, variance } from '#domain/forecast/spread.ts';
+import { expectedMinutes } from '#domain/tasks/expected.ts';
 import { estimate } from './smallNetwork.ts';
 
 const estimates = [
@@ -38,7 +39,7 @@ describe.each(['pert', 'triangular'] as const)('the table of draws as %s', (shap
       }
       const own = sum / even;
       const standardError = sd / Math.sqrt(2_000_000);
-      expect(Math.abs(own - mean(shape, minutes))).toBeLessThan(0.1 * 4 * standardError);
+      expect(Math.abs(own - expectedMinutes(minutes, shape))).toBeLessThan(0.1 * 4 * standardError);
       const ownDeviation = Math.sqrt(squares / even - own * own);
       expect(Math.abs(ownDeviation - sd)).toBeLessThan(4 * Math.SQRT1_2 * standardError);
     });

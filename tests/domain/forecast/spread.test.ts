@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cdf, mean, quantile, variance } from '#domain/forecast/spread.ts';
+import { cdf, quantile, variance } from '#domain/forecast/spread.ts';
+import { expectedMinutes } from '#domain/tasks/expected.ts';
 import type { Minutes } from '#domain/tasks/task.ts';
 
 const minutesWithDoubt: fc.Arbitrary<Minutes> = fc
@@ -61,10 +62,10 @@ describe.each(['pert', 'triangular'] as const)('the spread of one task as %s', (
         for (let k = 0; k < cells; k++) {
           const x = quantile(shape, minutes, (k + 0.5) / cells);
           sum += x / cells;
-          squares += (x - mean(shape, minutes)) ** 2 / cells;
+          squares += (x - expectedMinutes(minutes, shape)) ** 2 / cells;
         }
         const range = minutes.slow - minutes.quick;
-        expect(Math.abs(sum - mean(shape, minutes)) / range).toBeLessThan(2e-4);
+        expect(Math.abs(sum - expectedMinutes(minutes, shape)) / range).toBeLessThan(2e-4);
         expect(Math.abs(squares - variance(shape, minutes)) / range ** 2).toBeLessThan(2e-4);
       }),
       { numRuns: 15 },
@@ -73,7 +74,7 @@ describe.each(['pert', 'triangular'] as const)('the spread of one task as %s', (
 
   it('jumps from never to always where there is no doubt', () => {
     const sure = { quick: 5, likely: 5, slow: 5 };
-    expect(mean(shape, sure)).toBe(5);
+    expect(expectedMinutes(sure, shape)).toBe(5);
     expect(variance(shape, sure)).toBe(0);
     expect(quantile(shape, sure, 0.9)).toBe(5);
     expect(cdf(shape, sure, 4.999)).toBe(0);
