@@ -1,7 +1,7 @@
 import type { Forecast } from './forecast.ts';
 
-/** Sums of decimal minutes miss by a few binary digits; a microsecond is no delay. */
-const sameMoment = 1e-8;
+/** Sums of decimal minutes miss by a few binary digits; a microsecond is no delay. Minutes. */
+export const sameMoment = 1e-8;
 
 /** The figures of a forecast that come from its openings alone. Sorts `openings` (minutes) in place. */
 export function summary(
