@@ -1,6 +1,6 @@
 /**
  * What has already happened when a build is planned again or forecast from now. Minutes after the start of the build.
- * A task at work has `finish` absent; a stopped one keeps the minutes it has had in `worked`.
+ * A task at work or stopped has `finish` absent; of a stopped one the share that `part` leaves is done later.
  */
 export type PastTask = {
   readonly task: string;

@@ -1,0 +1,68 @@
+import type { Compiled } from './compile.ts';
+import type { Profile } from './profile.ts';
+import type { Schedule } from './schedule.ts';
+
+/**
+ * Serial generation from the end: takes the first `count` tasks of `order`, which must lead against the links, and
+ * gives each, in the way it has, the latest finish up to `end` that what stands already in `profile` leaves.
+ * Stores, now and the hours of crews are kept only as far as they leave room: what comes out is a schedule to take an
+ * order from, not a plan. Writes starts (which may be negative) into `schedule`; allocates nothing.
+ */
+export function placeBackward(
+  compiled: Compiled,
+  profile: Profile,
+  order: Int32Array,
+  count: number,
+  end: number,
+  schedule: Schedule,
+): void {
+  const { seconds, useHead, useOf, useAmount } = compiled;
+  const { start, way } = schedule;
+  for (let at = 0; at < count; at += 1) {
+    const task = order[at]!;
+    const w = way[task]!;
+    const due = dueAt(compiled, schedule, task, end);
+    const finish = latestFinish(compiled, profile, w, due);
+    if (finish === Number.NEGATIVE_INFINITY) {
+      start[task] = due - seconds[w]!;
+      continue;
+    }
+    start[task] = finish - seconds[w]!;
+    for (let use = useHead[w]!; use < useHead[w + 1]!; use += 1) {
+      profile.hold(useOf[use]!, start[task]!, finish, useAmount[use]!);
+    }
+  }
+}
+
+function dueAt(compiled: Compiled, { start, way }: Schedule, task: number, end: number): number {
+  const { afterHead, after, afterFromStart, afterWait, seconds, to, toOpen } = compiled;
+  const length = seconds[way[task]!]!;
+  let due = Math.min(end, to[way[task]!]!);
+  for (let at = afterHead[task]!; at < afterHead[task + 1]!; at += 1) {
+    const next = after[at]!;
+    // What does not lead to the opening is placed behind it, and must not press on what does.
+    if (toOpen[next] === 0 && toOpen[task] === 1) {
+      continue;
+    }
+    const bound = start[next]! - afterWait[at]! + (afterFromStart[at] ? length : 0);
+    if (bound < due) {
+      due = bound;
+    }
+  }
+  return due;
+}
+
+function latestFinish(compiled: Compiled, profile: Profile, w: number, due: number): number {
+  const { seconds, useHead, useOf, useAmount } = compiled;
+  const length = seconds[w]!;
+  const first = useHead[w]!;
+  const last = useHead[w + 1]!;
+  let finish = due;
+  for (let use = first, agreed = 0; agreed < last - first; ) {
+    const moved = profile.latest(useOf[use]!, finish, length, useAmount[use]!);
+    agreed = moved === finish ? agreed + 1 : 1;
+    finish = moved;
+    use = use + 1 === last ? first : use + 1;
+  }
+  return finish;
+}

@@ -1,0 +1,193 @@
+import type { Refusal } from '../refusal.ts';
+import { bad, good, type Result } from '../result.ts';
+import type { Task } from '../tasks/task.ts';
+import { type LinkArrays, linkArrays } from './linkArrays.ts';
+import { openingTasks } from './opening.ts';
+import type { Busy } from './profile.ts';
+import { type Resources, resourcesOf } from './resources.ts';
+import type { SettledPast } from './settled.ts';
+import { type Manning, type Way, waysOf } from './ways.ts';
+
+/**
+ * The work still to be planned, in flat arrays: times in seconds after the start of the build, tasks numbered so that
+ * links only lead from a lower to a higher number. Links into task `t` stand at `beforeHead[t]` up to
+ * `beforeHead[t + 1]`, its ways at `wayHead[t]` up to `wayHead[t + 1]`, the resources that way `w` holds at
+ * `useHead[w]` up to `useHead[w + 1]`. Every search and bound reads this and nothing else.
+ */
+export type Compiled = Omit<LinkArrays, 'numbers'> & {
+  readonly count: number;
+  /** Earliest start by stores, by now and by links from what is settled. */
+  readonly release: Float64Array;
+  readonly wayHead: Int32Array;
+  readonly seconds: Float64Array;
+  readonly from: Float64Array;
+  readonly to: Float64Array;
+  readonly useHead: Int32Array;
+  readonly useOf: Int32Array;
+  readonly useAmount: Int32Array;
+  /** People of each crew, then room of each zone that can bind. */
+  readonly capacity: Int32Array;
+  /** How many tasks may hold each resource. */
+  readonly users: Int32Array;
+  readonly busy: Busy;
+  /** 1 where the task's finish counts for the opening. */
+  readonly goal: Uint8Array;
+  /** 1 where the task is a goal or something that a goal comes after. */
+  readonly toOpen: Uint8Array;
+  /** Latest finish of the goals that are settled; nothing can open before. */
+  readonly settledOpening: number;
+};
+
+/** The compiled work with what leads back from its numbers. */
+export type Compilation = {
+  readonly compiled: Compiled;
+  /** By number: the task and its ways. */
+  readonly tasks: readonly Task[];
+  readonly ways: readonly Way[];
+  /** Links of all tasks, settled ones too, under numbers of their own. */
+  readonly links: LinkArrays;
+  /** By number: the number in `links`. */
+  readonly numberInLinks: Int32Array;
+  readonly resources: Resources;
+};
+
+/** Lays the work out flat for planning. Expects work without faults; refuses what cannot be manned. */
+export function compile(manning: Manning, past: SettledPast): Result<Compilation, Refusal> {
+  const { work } = manning;
+  const links = linkArrays(work);
+  const tasks: Task[] = [];
+  const ways: Way[] = [];
+  const wayHead = [0];
+  // By number over all tasks: the number among those still to be planned, -1 where settled.
+  const numbers = new Int32Array(links.rows.length).fill(-1);
+  for (const [at, row] of links.rows.entries()) {
+    const task = work.tasks[row]!;
+    if (past.tasks.has(task.id)) {
+      continue;
+    }
+    const found = waysOf(manning, task, past.left.get(task.id) ?? 1);
+    if (!found.ok) {
+      return bad(found.reason);
+    }
+    numbers[at] = tasks.length;
+    tasks.push(task);
+    ways.push(...found.value);
+    wayHead.push(ways.length);
+  }
+  const resources = resourcesOf(manning, past, tasks, wayHead, ways);
+  const open = openLinks(links, numbers, tasks.length);
+  const goal = openingTasks(work);
+  const compiled: Compiled = {
+    count: tasks.length,
+    ...open,
+    release: releases(manning, past, links, numbers, tasks),
+    wayHead: Int32Array.from(wayHead),
+    seconds: Float64Array.from(ways, (way) => way.seconds),
+    from: Float64Array.from(ways, (way) => way.from),
+    to: Float64Array.from(ways, (way) => way.to),
+    ...resources.uses,
+    goal: Uint8Array.from(tasks, (task) => (goal.has(task.id) ? 1 : 0)),
+    toOpen: leadingTo(goal, tasks, open),
+    settledOpening: settledOpening(goal, past),
+  };
+  const numberInLinks = Int32Array.from(tasks, ({ id }) => links.numbers.get(id) as number);
+  return good({ compiled, tasks, ways, links, numberInLinks, resources });
+}
+
+type OpenLinks = Omit<LinkArrays, 'numbers'>;
+
+/** The links between tasks still to be planned, under their numbers. */
+function openLinks(links: LinkArrays, numbers: Int32Array, count: number): OpenLinks {
+  const rows = links.rows.filter((_, at) => numbers[at] !== -1);
+  const side = (head: Int32Array, other: Int32Array, fromStart: Uint8Array, wait: Float64Array) => {
+    const newHead = new Int32Array(count + 1);
+    const kept: number[] = [];
+    for (let at = 0; at < numbers.length; at += 1) {
+      if (numbers[at] === -1) {
+        continue;
+      }
+      for (let link = head[at]!; link < head[at + 1]!; link += 1) {
+        if (numbers[other[link]!] !== -1) {
+          kept.push(link);
+        }
+      }
+      newHead[numbers[at]! + 1] = kept.length;
+    }
+    return {
+      head: newHead,
+      other: Int32Array.from(kept, (link) => numbers[other[link]!]!),
+      fromStart: Uint8Array.from(kept, (link) => fromStart[link]!),
+      wait: Float64Array.from(kept, (link) => wait[link]!),
+    };
+  };
+  const before = side(links.beforeHead, links.before, links.beforeFromStart, links.beforeWait);
+  const after = side(links.afterHead, links.after, links.afterFromStart, links.afterWait);
+  return {
+    rows,
+    beforeHead: before.head,
+    before: before.other,
+    beforeFromStart: before.fromStart,
+    beforeWait: before.wait,
+    afterHead: after.head,
+    after: after.other,
+    afterFromStart: after.fromStart,
+    afterWait: after.wait,
+  };
+}
+
+/** When stores are in, seconds after the start of the build. */
+export function loadsIn(manning: Manning, task: Task): number {
+  let arrives = 0;
+  for (const load of manning.work.loads) {
+    if (task.loads.includes(load.id)) {
+      arrives = Math.max(arrives, Math.ceil(load.arrives * 60));
+    }
+  }
+  return arrives;
+}
+
+function releases(
+  manning: Manning,
+  past: SettledPast,
+  links: LinkArrays,
+  numbers: Int32Array,
+  tasks: readonly Task[],
+): Float64Array {
+  const release = Float64Array.from(tasks, (task) => Math.max(past.now, loadsIn(manning, task)));
+  for (let from = 0; from < numbers.length; from += 1) {
+    const settled = past.tasks.get(manning.work.tasks[links.rows[from]!]!.id);
+    if (!settled) {
+      continue;
+    }
+    for (let at = links.afterHead[from]!; at < links.afterHead[from + 1]!; at += 1) {
+      const to = numbers[links.after[at]!]!;
+      const counted = links.afterFromStart[at] ? settled.start : settled.finish;
+      if (to !== -1) {
+        release[to] = Math.max(release[to]!, counted + links.afterWait[at]!);
+      }
+    }
+  }
+  return release;
+}
+
+function leadingTo(goal: Set<string>, tasks: readonly Task[], open: OpenLinks): Uint8Array {
+  const leads = Uint8Array.from(tasks, (task) => (goal.has(task.id) ? 1 : 0));
+  for (let from = tasks.length - 1; from >= 0; from -= 1) {
+    for (let at = open.afterHead[from]!; at < open.afterHead[from + 1]!; at += 1) {
+      if (leads[open.after[at]!] === 1) {
+        leads[from] = 1;
+      }
+    }
+  }
+  return leads;
+}
+
+function settledOpening(goal: Set<string>, past: SettledPast): number {
+  let latest = 0;
+  for (const [id, { finish }] of past.tasks) {
+    if (goal.has(id)) {
+      latest = Math.max(latest, finish);
+    }
+  }
+  return latest;
+}

@@ -1,0 +1,118 @@
+import type { Shape } from '../forecast/forecast.ts';
+import { type Refusal, refusal } from '../refusal.ts';
+import { bad, good, type Result } from '../result.ts';
+import type { Work } from '../tasks/work.ts';
+import { type Compilation, compile } from './compile.ts';
+import { type HandedTask, handOver } from './handOver.ts';
+import { lowerBound } from './lowerBound.ts';
+import { openingTasks } from './opening.ts';
+import type { Past } from './past.ts';
+import type { Plan, PlannedTask } from './plan.ts';
+import { refuseFaultyWork } from './refuseFaultyWork.ts';
+import type { Schedule } from './schedule.ts';
+import { searchPlan } from './searchPlan.ts';
+import { type SettledPast, settlePast } from './settled.ts';
+import type { Manning } from './ways.ts';
+
+export type PlanOptions = {
+  readonly shape: Shape;
+  /** False: as many people as anybody wants; zones and keep-off still hold. */
+  readonly crews: boolean;
+  readonly past?: Past | undefined;
+  /** Most schedules to try. By default enough for a good plan well within a second. */
+  readonly effort?: number | undefined;
+  readonly seed?: number | undefined;
+  /** Asked before each schedule but the first: true takes the best found so far. */
+  readonly shouldStop?: (() => boolean) | undefined;
+};
+
+/** Tasks placed in all by default: what a common laptop does in a few tenths of a second. */
+const placements = 300_000;
+
+/**
+ * Plans the order of work for the earliest opening: crews and people for every task, hand-overs, start and finish,
+ * and why each task cannot start earlier. What comes after the opening never delays it. Done tasks stay as they were,
+ * tasks at work run on, stopped ones rest until taken up again, nothing starts before now.
+ * The same input gives the same plan. What it cannot plan is refused, never left out.
+ */
+export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal> {
+  const faulty = refuseFaultyWork(work);
+  if (faulty) {
+    return bad(faulty);
+  }
+  const manning: Manning = { work, shape: options.shape, crews: options.crews };
+  const past = settlePast(manning, options.past);
+  if (!past.ok) {
+    return past;
+  }
+  const compilation = compile(manning, past.value);
+  if (!compilation.ok) {
+    return compilation;
+  }
+  const { compiled } = compilation.value;
+  const bound = lowerBound(compiled);
+  const tries = Math.min(2000, Math.max(12, Math.round(placements / Math.max(1, compiled.count))));
+  const { effort = tries, seed = 1, shouldStop } = options;
+  const found = searchPlan(compiled, { effort, seed, bound, shouldStop });
+  if (!found) {
+    return bad(hoursTooShort());
+  }
+  return planOf(manning, past.value, compilation.value, found.schedule, bound);
+}
+
+function hoursTooShort(): Refusal {
+  const sentence =
+    'No order was found that finishes everything while its crews are there. Give the crews longer hours, or more people.';
+  return refusal('window-too-short', sentence);
+}
+
+function planOf(
+  manning: Manning,
+  past: SettledPast,
+  compilation: Compilation,
+  schedule: Schedule,
+  bound: number,
+): Result<Plan, Refusal> {
+  const { work, shape } = manning;
+  const { tasks: handed, handOvers } = handOver(manning, past, compilation, schedule);
+  const late = handed.some(
+    ({ finish }, task) => finish > compilation.compiled.to[schedule.way[task]!]!,
+  );
+  if (late) {
+    return bad(hoursTooShort());
+  }
+  const byId = new Map<string, PlannedTask>();
+  for (const [number, task] of compilation.tasks.entries()) {
+    const way = compilation.ways[schedule.way[number]!]!;
+    const crews = way.crews.map(({ crew, people }) => ({ crew: work.crews[crew]!.id, people }));
+    const times = inMinutes(handed[number]!);
+    byId.set(task.id, { task: task.id, crews, ...times, stretch: way.stretch });
+  }
+  for (const [id, settled] of past.tasks) {
+    const { start, finish, stretch } = settled;
+    const times = inMinutes({ start, finish, release: start, reason: { kind: 'past' } });
+    byId.set(id, { task: id, crews: [...settled.crews], ...times, stretch });
+  }
+  // In order of start, and along the links where starts are alike.
+  const tasks = [...compilation.links.numbers.keys()]
+    .map((id) => byId.get(id) as PlannedTask)
+    .sort((one, other) => one.start - other.start);
+  const goal = openingTasks(work);
+  const opening = tasks
+    .filter(({ task }) => goal.has(task))
+    .reduce((last, task) => (task.finish >= last.finish ? task : last));
+  return good({
+    format: 'spanwright-plan',
+    version: 1,
+    tasks,
+    handOvers,
+    opening: opening.task,
+    minutesToOpen: opening.finish,
+    lowerBound: bound / 60,
+    shape,
+  });
+}
+
+function inMinutes({ start, finish, release, reason }: HandedTask) {
+  return { start: start / 60, finish: finish / 60, release: release / 60, reason };
+}

@@ -1,0 +1,144 @@
+/** What is in use of each resource before anything is planned: from the start of time, ending step by step. */
+export type Busy = readonly (readonly { readonly until: number; readonly amount: number }[])[];
+
+/**
+ * How much of each resource is in use over time, as steps: for each resource a rising list of moments and what is in
+ * use from each to the next. The first moment is before all time and the last step is always empty, so that whatever
+ * fits the capacity fits somewhere. Nothing is allocated after construction.
+ */
+export class Profile {
+  readonly #capacity: Int32Array;
+  readonly #base: Int32Array;
+  readonly #count: Int32Array;
+  readonly #time: Float64Array;
+  readonly #used: Int32Array;
+  readonly #busyCount: Int32Array;
+  readonly #busyTime: Float64Array;
+  readonly #busyUsed: Int32Array;
+
+  /** `users` is how many holdings of each resource there can be at most. */
+  constructor(capacity: Int32Array, users: Int32Array, busy: Busy) {
+    const resources = capacity.length;
+    this.#capacity = capacity;
+    this.#base = new Int32Array(resources + 1);
+    for (let r = 0; r < resources; r += 1) {
+      this.#base[r + 1] = this.#base[r]! + 1 + 2 * users[r]! + (busy[r]?.length ?? 0);
+    }
+    const size = this.#base[resources]!;
+    this.#count = new Int32Array(resources);
+    this.#time = new Float64Array(size);
+    this.#used = new Int32Array(size);
+    this.#busyCount = new Int32Array(resources);
+    this.#busyTime = new Float64Array(size);
+    this.#busyUsed = new Int32Array(size);
+    for (let r = 0; r < resources; r += 1) {
+      this.#layBusy(r, busy[r] ?? []);
+    }
+    this.clear(true);
+  }
+
+  #layBusy(r: number, busy: Busy[number]): void {
+    const ends = [...busy].sort((one, other) => one.until - other.until);
+    let at = this.#base[r]!;
+    let used = ends.reduce((sum, { amount }) => sum + amount, 0);
+    this.#busyTime[at] = Number.NEGATIVE_INFINITY;
+    this.#busyUsed[at] = used;
+    for (const { until, amount } of ends) {
+      used -= amount;
+      at += 1;
+      this.#busyTime[at] = until;
+      this.#busyUsed[at] = used;
+    }
+    this.#busyCount[r] = ends.length + 1;
+  }
+
+  /** Frees everything, except what is busy where `withBusy`. */
+  clear(withBusy: boolean): void {
+    for (let r = 0; r < this.#count.length; r += 1) {
+      const base = this.#base[r]!;
+      this.#count[r] = 1;
+      this.#time[base] = Number.NEGATIVE_INFINITY;
+      this.#used[base] = 0;
+      if (withBusy) {
+        const count = this.#busyCount[r]!;
+        this.#count[r] = count;
+        for (let at = base; at < base + count; at += 1) {
+          this.#time[at] = this.#busyTime[at]!;
+          this.#used[at] = this.#busyUsed[at]!;
+        }
+      }
+    }
+  }
+
+  /** The earliest start, no earlier than `start`, from which `amount` of resource `r` is free for `length` seconds. */
+  earliest(r: number, start: number, length: number, amount: number): number {
+    const most = this.#capacity[r]! - amount;
+    const end = this.#base[r]! + this.#count[r]!;
+    let from = start;
+    for (let at = this.#stepAt(r, start); at < end && this.#time[at]! < from + length; at += 1) {
+      if (this.#used[at]! > most) {
+        from = this.#time[at + 1]!;
+      }
+    }
+    return from;
+  }
+
+  /** The latest finish, no later than `finish`, up to which `amount` of resource `r` is free for `length` seconds. */
+  latest(r: number, finish: number, length: number, amount: number): number {
+    const most = this.#capacity[r]! - amount;
+    const base = this.#base[r]!;
+    let to = finish;
+    let at = this.#stepAt(r, finish);
+    if (at > base && this.#time[at] === finish) {
+      at -= 1;
+    }
+    for (; at >= base; at -= 1) {
+      if (this.#used[at]! > most) {
+        to = this.#time[at]!;
+      }
+      if (this.#time[at]! <= to - length) {
+        break;
+      }
+    }
+    return to;
+  }
+
+  /** Holds `amount` of resource `r` from `start` up to `finish`. */
+  hold(r: number, start: number, finish: number, amount: number): void {
+    const first = this.#moment(r, start);
+    const last = this.#moment(r, finish);
+    for (let at = first; at < last; at += 1) {
+      this.#used[at]! += amount;
+    }
+  }
+
+  /** The last step of `r` that begins at or before `time`. */
+  #stepAt(r: number, time: number): number {
+    let low = this.#base[r]!;
+    let high = low + this.#count[r]! - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (this.#time[middle]! <= time) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
+
+  /** The step of `r` that begins exactly at `time`, splitting one where there is none. */
+  #moment(r: number, time: number): number {
+    const at = this.#stepAt(r, time);
+    if (this.#time[at] === time) {
+      return at;
+    }
+    const end = this.#base[r]! + this.#count[r]!;
+    this.#time.copyWithin(at + 2, at + 1, end);
+    this.#used.copyWithin(at + 2, at + 1, end);
+    this.#time[at + 1] = time;
+    this.#used[at + 1] = this.#used[at]!;
+    this.#count[r]! += 1;
+    return at + 1;
+  }
+}

@@ -1,0 +1,182 @@
+import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { placeBackward } from './backward.ts';
+import type { Compiled } from './compile.ts';
+import { placeForward } from './forward.ts';
+import { Ordering } from './ordering.ts';
+import { priorityKeys } from './priorities.ts';
+import { Profile } from './profile.ts';
+import { copySchedule, emptySchedule, openingOf, type Schedule } from './schedule.ts';
+
+export type SearchOptions = {
+  /** Most schedules to make. */
+  readonly effort: number;
+  readonly seed: number;
+  /** Seconds; a schedule that opens then cannot be bettered. */
+  readonly bound: number;
+  readonly shouldStop?: (() => boolean) | undefined;
+};
+
+export type Found = {
+  readonly schedule: Schedule;
+  /** Seconds. */
+  readonly opening: number;
+  /** How many schedules were made. */
+  readonly schedules: number;
+};
+
+/** How far random tries shake the best order: shares of its length. */
+const shakes = [0.02, 0.05, 0.1, 0.2];
+
+/**
+ * Looks for the earliest opening: a schedule from each priority rule forward and backward, each pushed to the end and
+ * back to the start (double justification: Valls, Ballestin, Quintanilla, European Journal of Operational Research
+ * 165, 2005) as long as that gains; then the best order shaken at random and pushed again. What does not lead to the
+ * opening is placed last, around what does. The same input gives the same schedule.
+ * Null when no order was found that keeps to the hours of the crews.
+ */
+export function searchPlan(compiled: Compiled, options: SearchOptions): Found | null {
+  const search = new Search(compiled, options);
+  const rules = priorityKeys(compiled);
+  for (const key of rules) {
+    search.tryKey(key);
+  }
+  for (const key of rules) {
+    search.tryFromTheEnd(key);
+  }
+  search.shake();
+  return search.withTheRest(rules);
+}
+
+class Search {
+  readonly #compiled: Compiled;
+  readonly #options: SearchOptions;
+  readonly #profile: Profile;
+  readonly #ordering: Ordering;
+  readonly #order: Int32Array;
+  readonly #key: Float64Array;
+  readonly #now: Schedule;
+  readonly #best: Schedule;
+  #bestOpening = Number.POSITIVE_INFINITY;
+  #schedules = 0;
+
+  constructor(compiled: Compiled, options: SearchOptions) {
+    this.#compiled = compiled;
+    this.#options = options;
+    this.#profile = new Profile(compiled.capacity, compiled.users, compiled.busy);
+    this.#ordering = new Ordering(compiled);
+    this.#order = new Int32Array(compiled.count);
+    this.#key = new Float64Array(compiled.count);
+    this.#now = emptySchedule(compiled);
+    this.#best = emptySchedule(compiled);
+  }
+
+  tryKey(key: Float64Array): void {
+    if (this.#mayGoOn()) {
+      this.#justify(this.#forward(key));
+    }
+  }
+
+  /** Generates from the end by the rule turned round, then takes the order of the starts forward. */
+  tryFromTheEnd(key: Float64Array): void {
+    if (this.#mayGoOn()) {
+      for (let task = 0; task < key.length; task += 1) {
+        this.#key[task] = -key[task]!;
+      }
+      this.#backward(0, false);
+      this.#justify(this.#forward(this.#now.start));
+    }
+  }
+
+  shake(): void {
+    const random = xoroshiro128plus(this.#options.seed);
+    for (let turn = 0; this.#mayGoOn() && this.#bestOpening < Infinity; turn += 1) {
+      const reach = this.#bestOpening * shakes[turn % shakes.length]!;
+      for (let task = 0; task < this.#compiled.count; task += 1) {
+        this.#key[task] = this.#best.start[task]! + reach * uniformFloat64(random);
+      }
+      this.#now.way.set(this.#best.way);
+      this.#justify(this.#forward(this.#key));
+    }
+  }
+
+  /** Places what does not lead to the opening around the best schedule of what does, in the order of some rule. */
+  withTheRest(rules: readonly Float64Array[]): Found | null {
+    const { toOpen } = this.#compiled;
+    const rest = toOpen.map((leads) => 1 - leads);
+    if (this.#bestOpening === Number.POSITIVE_INFINITY) {
+      return null;
+    }
+    for (const key of rules) {
+      copySchedule(this.#best, this.#now);
+      this.#profile.clear(true);
+      this.#holdBest();
+      const count = this.#ordering.along(key, rest, this.#order);
+      if (placeForward(this.#compiled, this.#profile, this.#order, count, this.#now)) {
+        const schedule = this.#now;
+        return { schedule, opening: this.#bestOpening, schedules: this.#schedules };
+      }
+    }
+    return null;
+  }
+
+  #holdBest(): void {
+    const { count, toOpen, seconds, useHead, useOf, useAmount } = this.#compiled;
+    for (let task = 0; task < count; task += 1) {
+      const w = this.#best.way[task]!;
+      const start = this.#best.start[task]!;
+      for (let use = useHead[w]!; toOpen[task] === 1 && use < useHead[w + 1]!; use += 1) {
+        this.#profile.hold(useOf[use]!, start, start + seconds[w]!, useAmount[use]!);
+      }
+    }
+  }
+
+  #mayGoOn(): boolean {
+    const { effort, bound, shouldStop } = this.#options;
+    // The first schedule is always made: whoever asks wants a plan.
+    return (
+      this.#schedules === 0 ||
+      (this.#schedules < effort && this.#bestOpening > bound && !shouldStop?.())
+    );
+  }
+
+  /** Pushes the present schedule to its end and back to the start as long as it opens earlier each time. */
+  #justify(opening: number): void {
+    let before = Number.POSITIVE_INFINITY;
+    let now = opening;
+    while (now < before && this.#mayGoOn()) {
+      before = now;
+      const { start, way } = this.#now;
+      for (let task = 0; task < start.length; task += 1) {
+        this.#key[task] = -(start[task]! + this.#compiled.seconds[way[task]!]!);
+      }
+      this.#backward(now, true);
+      now = this.#forward(this.#now.start);
+    }
+  }
+
+  /** Makes a schedule in the order of `key` and keeps it when it is the best. Returns its opening, or Infinity. */
+  #forward(key: Float64Array): number {
+    this.#schedules += 1;
+    const { toOpen } = this.#compiled;
+    const count = this.#ordering.along(key, toOpen, this.#order);
+    this.#profile.clear(true);
+    if (!placeForward(this.#compiled, this.#profile, this.#order, count, this.#now)) {
+      return Number.POSITIVE_INFINITY;
+    }
+    const opening = openingOf(this.#compiled, this.#now);
+    if (opening < this.#bestOpening) {
+      this.#bestOpening = opening;
+      copySchedule(this.#now, this.#best);
+    }
+    return opening;
+  }
+
+  #backward(end: number, withBusy: boolean): void {
+    this.#schedules += 1;
+    const { toOpen } = this.#compiled;
+    const count = this.#ordering.against(this.#key, toOpen, this.#order);
+    this.#profile.clear(withBusy);
+    placeBackward(this.#compiled, this.#profile, this.#order, count, end, this.#now);
+  }
+}
