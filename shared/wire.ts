@@ -4,20 +4,24 @@ import { Forecast } from '#domain/forecast/forecast.ts';
 import { Author, Role } from '#domain/progress/command.ts';
 import { Breach } from '#domain/progress/entry.ts';
 import { BuildState, TaskState } from '#domain/progress/state.ts';
-import { type RefusalCode, refusalCodes } from '#domain/refusal.ts';
+import { refusalCodes } from '#domain/refusal.ts';
 import { Plan } from '#domain/schedule/plan.ts';
 import { Change } from '#domain/tasks/change.ts';
 import { Id } from '#domain/tasks/task.ts';
 import { CommandId, Instant } from './instant.ts';
-import { type WireKind, wireKinds } from './wireBodies.ts';
+import { wireKinds } from './wireBodies.ts';
 
 const closed = { additionalProperties: false } as const;
+
+function oneOf<Word extends string>(words: readonly Word[]) {
+  return Type.Unsafe<Word>(Type.Union(words.map((word) => Type.Literal(word))));
+}
 
 /** POST /api/builds/:build/commands. The schema of `body` by kind stands in `wireBodies.ts`. */
 export const CommandRequest = Type.Object(
   {
     id: CommandId,
-    kind: Type.Unsafe<WireKind>(Type.Enum(wireKinds)),
+    kind: oneOf(wireKinds),
     body: Type.Unknown(),
     /** By radio: who said it, when the log keeper enters it for somebody. */
     saidBy: Type.Optional(Type.String({ minLength: 1, maxLength: 60 })),
@@ -33,7 +37,7 @@ export type CommandRequest = Static<typeof CommandRequest>;
 /** The body of every reply that is not a 2xx, and of a refused receipt. */
 export const RefusalReply = Type.Object(
   {
-    code: Type.Unsafe<RefusalCode>(Type.Enum([...refusalCodes])),
+    code: oneOf(refusalCodes),
     sentence: Type.String(),
     of: Type.Optional(Type.ReadonlyType(Type.Array(Type.String()))),
     faults: Type.Optional(Type.ReadonlyType(Type.Array(Fault))),

@@ -5,6 +5,15 @@ import { bodies, type CommandKind } from '#domain/progress/command.ts';
 /** A build is opened by a request of its own, so `open-build` is no command on the wire. */
 export type WireKind = Exclude<CommandKind, 'open-build'>;
 
+/** What a leader wants other than what the rules choose. */
+export const BridgeWish = Type.Object(
+  {
+    bays: Type.Optional(Type.Integer({ minimum: 1, maximum: 100 })),
+    nose: Type.Optional(Type.Integer({ minimum: 0, maximum: 100 })),
+  },
+  { additionalProperties: false },
+);
+
 const { 'open-build': _opening, ...asInDomain } = bodies;
 
 /**
@@ -18,7 +27,7 @@ export const wireBodies = {
       ground: Ground,
       /** Name of the kit. */
       kit: Type.String({ minLength: 1, maxLength: 64 }),
-      wish: Type.Optional(Type.Unknown()),
+      wish: Type.Optional(BridgeWish),
     },
     { additionalProperties: false },
   ),

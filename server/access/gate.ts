@@ -1,0 +1,83 @@
+import type { FastifyRequest } from 'fastify';
+import type { Role } from '#domain/progress/command.ts';
+import { type Refusal, refusal } from '#domain/refusal.ts';
+import type { Ledger } from '../ledger/ledger.ts';
+import { refuse } from '../refuse.ts';
+import type { App } from '../site.ts';
+import { type Caller, callerOf } from './caller.ts';
+
+/** Who may use a route: everyone without a link, or the carriers of these links. */
+export type Callers = 'anyone' | readonly (Role | 'host')[];
+
+export const everyRole: readonly Role[] = ['leader', 'log', 'chief', 'inspector', 'commander'];
+
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    callers?: Callers;
+  }
+  interface FastifyRequest {
+    /** Set on every route that asks for a link. */
+    caller: Caller | null;
+  }
+}
+
+/**
+ * Checks the link of every request to the API before anything else of it is read. A route that does not say who may
+ * use it cannot be registered.
+ */
+export function guardRoutes(app: App, ledger: Ledger): void {
+  app.decorateRequest('caller', null);
+
+  app.addHook('onRoute', ({ url, method, config }) => {
+    if (url.startsWith('/api') && config?.callers === undefined) {
+      throw new Error(`${method} ${url} does not say who may use it`);
+    }
+  });
+
+  app.addHook('onRequest', async (request, reply) => {
+    const { callers } = request.routeOptions.config;
+    if (callers === undefined || callers === 'anyone') return;
+    const found = await callerOf(ledger, request.headers.authorization);
+    if (!found.ok) return refuse(reply, found.reason);
+    request.caller = found.value;
+    const reason = whyNot(found.value, callers, buildIn(request));
+    if (reason) return refuse(reply, reason);
+  });
+}
+
+function buildIn({ params }: FastifyRequest): string | undefined {
+  return (params as { build?: string } | undefined)?.build;
+}
+
+function whyNot(
+  caller: Caller,
+  callers: Exclude<Callers, 'anyone'>,
+  build: string | undefined,
+): Refusal | null {
+  // Also when that build exists: a link tells nothing about other builds.
+  if (caller.kind === 'member' && build !== undefined && build !== caller.build) {
+    return refusal('build-unknown', 'This link is not for that build. Open the page of your link.');
+  }
+  const role = caller.kind === 'host' ? 'host' : caller.author.role;
+  if (callers.includes(role)) return null;
+  return refusal(
+    'role-cannot',
+    `This is for ${callers.map((who) => roleWords[who]).join(', ')}. Your link is for ${roleWords[role]}.`,
+  );
+}
+
+const roleWords: Record<Role | 'host', string> = {
+  leader: 'the leader',
+  log: 'the log keeper',
+  chief: 'a crew chief',
+  inspector: 'the inspector',
+  commander: 'the commander',
+  host: 'the host of this server',
+};
+
+/** The caller of a route that only members of a build may use. */
+export function memberOf(request: FastifyRequest): Extract<Caller, { kind: 'member' }> {
+  if (request.caller?.kind !== 'member')
+    throw new Error('the route let somebody in without a link');
+  return request.caller;
+}

@@ -1,0 +1,58 @@
+import { createHash } from 'node:crypto';
+import type { BuildState } from '#domain/progress/state.ts';
+import { pastOf } from '#domain/progress/views/past.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import type { Work } from '#domain/tasks/work.ts';
+import type { ForecastJob } from '../workers/planner.ts';
+
+/** One seed per build: two forecasts of it draw the same luck, so that their difference is the plan's. */
+export function seedOf(build: string): number {
+  return createHash('sha256').update(build).digest().readUInt32BE() >>> 1;
+}
+
+/** Minutes from the start of the build to an instant. */
+export function minutesAfterStart(state: BuildState, instant: string): number {
+  return (Date.parse(instant) - Date.parse(state.start)) / 60_000;
+}
+
+export function minutesAskedFor(state: BuildState): number | null {
+  return state.askedFor === null ? null : minutesAfterStart(state, state.askedFor);
+}
+
+/** The order of work with each load at the time it came or is now expected, and each crew as strong as it is now. */
+export function workAsTold(state: BuildState): Work {
+  const crews = state.work.crews.map((crew) => ({
+    ...crew,
+    people: state.crews[crew.id]?.fit ?? crew.people,
+  }));
+  const loads = state.work.loads.map((load) => {
+    const told = state.loads[load.id];
+    return told ? { ...load, arrives: minutesAfterStart(state, told.at) } : load;
+  });
+  return { ...state.work, crews, loads };
+}
+
+/** Why there is nothing to forecast, in words for the page; null when there is. */
+export function whyNoForecast(state: BuildState): string | null {
+  if (state.plan === null) return 'No plan has been accepted yet.';
+  if (state.tasks[state.plan.opening]?.status === 'done') return 'The bridge is open to traffic.';
+  return null;
+}
+
+/** What a forecast of the plan in force needs, seen from `now` (ISO 8601 UTC). */
+export function forecastJob(
+  build: string,
+  state: BuildState,
+  plan: Plan,
+  now: string,
+  runs: number,
+): ForecastJob {
+  return {
+    work: workAsTold(state),
+    plan,
+    past: pastOf(state, now),
+    askedFor: minutesAskedFor(state),
+    runs,
+    seed: seedOf(build),
+  };
+}

@@ -1,0 +1,77 @@
+import type { Ledger } from '../ledger/ledger.ts';
+import type { Clock } from '../ports.ts';
+import type { Planner } from '../workers/planner.ts';
+import { Forecaster, type ForecasterOptions } from './forecaster.ts';
+import { LiveBuild } from './liveBuild.ts';
+import { sseEvent } from './sse.ts';
+
+/** A build in memory together with whoever forecasts it. */
+export type Running = { readonly live: LiveBuild; readonly forecaster: Forecaster };
+
+/** The builds that somebody has asked for since the server started. */
+export class LiveBuilds {
+  readonly #ledger: Ledger;
+  readonly #planner: Planner;
+  readonly #clock: Clock;
+  readonly #options: ForecasterOptions;
+  readonly #running = new Map<string, Running>();
+
+  constructor(ledger: Ledger, planner: Planner, clock: Clock, options: ForecasterOptions) {
+    this.#ledger = ledger;
+    this.#planner = planner;
+    this.#clock = clock;
+    this.#options = options;
+  }
+
+  /** The build, its record read; null when there is none of that name. */
+  async get(build: string): Promise<Running | null> {
+    const known = this.#running.get(build);
+    if (known) {
+      await known.live.ready();
+      return known;
+    }
+    if ((await this.#ledger.head(build)) === null) return null;
+    // Somebody else may have come in between.
+    const running = this.#running.get(build) ?? this.#start(build);
+    await running.live.ready();
+    return running;
+  }
+
+  #start(build: string): Running {
+    const live = new LiveBuild(build, this.#ledger);
+    const forecaster = new Forecaster(
+      live,
+      this.#ledger,
+      this.#planner,
+      this.#clock,
+      this.#options,
+    );
+    const running = { live, forecaster };
+    this.#running.set(build, running);
+    return running;
+  }
+
+  /** Tells every open page that the server lives, and what its clock says. */
+  beat(): void {
+    const text = sseEvent('beat', { now: this.#clock.now().toISOString() });
+    for (const { live } of this.#running.values()) live.feeds.send(text);
+  }
+
+  /** Time passes without entries too: what is watched is forecast again from now. */
+  minute(): void {
+    for (const { live, forecaster } of this.#running.values()) {
+      if (live.feeds.count > 0) forecaster.refresh();
+    }
+  }
+
+  closeFeeds(build: string, link: string): void {
+    this.#running.get(build)?.live.feeds.close(link);
+  }
+
+  stop(): void {
+    for (const { live, forecaster } of this.#running.values()) {
+      forecaster.stop();
+      live.feeds.close();
+    }
+  }
+}

@@ -1,0 +1,22 @@
+import type { ServerResponse } from 'node:http';
+import type { Feed } from './feeds.ts';
+
+/** Bytes that may wait for a device before it is let go: it comes back and asks from its last number. */
+const patience = 1_000_000;
+
+/** A feed on a raw reply whose head is written. A device that does not take what it is sent is closed. */
+export function openFeed(raw: ServerResponse, link: string, onClose: (feed: Feed) => void): Feed {
+  const feed: Feed = {
+    link,
+    send: (text) => {
+      if (raw.destroyed || raw.writableEnded) return;
+      raw.write(text);
+      if (raw.writableLength > patience) raw.destroy();
+    },
+    close: () => raw.end(),
+  };
+  raw.on('close', () => onClose(feed));
+  // A broken pipe is news about the device, not a fault of the server; `close` follows.
+  raw.on('error', () => {});
+  return feed;
+}

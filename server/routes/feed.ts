@@ -1,0 +1,53 @@
+import { Type } from 'typebox';
+import { refusal } from '#domain/refusal.ts';
+import { RefusalReply } from '#shared/wire.ts';
+import { everyRole, memberOf } from '../access/gate.ts';
+import { openFeed } from '../live/openFeed.ts';
+import { sseEvent } from '../live/sse.ts';
+import { refuse } from '../refuse.ts';
+import type { App, Site } from '../site.ts';
+import { buildUnknown } from './buildUnknown.ts';
+import { count } from './query.ts';
+
+/** GET /api/builds/:build/feed?after=N: what happens after entry N, as it happens (text/event-stream). */
+export function feedRoute(app: App, { builds, clock }: Site): void {
+  app.get(
+    '/api/builds/:build/feed',
+    {
+      config: { callers: everyRole, rateLimit: false },
+      schema: {
+        summary: 'What happens after entry N, as it happens',
+        description:
+          'Events `delta` (with the record number as id), `forecast`, `progress` and `beat`; data are DeltaFrame, ForecastFrame, ProgressFrame and BeatFrame as JSON.',
+        params: Type.Object({ build: Type.String() }),
+        querystring: Type.Object({ after: count }),
+        produces: ['text/event-stream'],
+        response: { 200: Type.String(), 404: RefusalReply, 410: RefusalReply },
+      },
+    },
+    async (request, reply) => {
+      const running = await builds.get(request.params.build);
+      if (!running) return buildUnknown(reply);
+      const { live, forecaster } = running;
+      const missed = live.since(Number(request.query.after));
+      if (!missed) {
+        const sentence = 'Too much has happened since. Load the build again, then follow it.';
+        return refuse(reply, refusal('feed-gone', sentence));
+      }
+      // From here on nothing waits, so that no entry falls between replay and feed.
+      const { raw } = reply;
+      reply.hijack();
+      raw.writeHead(200, {
+        ...(reply.getHeaders() as Record<string, string>),
+        'content-type': 'text/event-stream; charset=utf-8',
+        'x-accel-buffering': 'no',
+      });
+      const feed = openFeed(raw, memberOf(request).link, (gone) => live.feeds.remove(gone));
+      live.feeds.add(feed);
+      feed.send(sseEvent('beat', { now: clock.now().toISOString() }));
+      for (const delta of missed) feed.send(sseEvent('delta', delta, delta.number));
+      if (forecaster.frame) feed.send(sseEvent('forecast', forecaster.frame));
+      return reply;
+    },
+  );
+}

@@ -1,0 +1,4 @@
+import { forecastOf } from './jobs.ts';
+import { serveJobs } from './serveJobs.ts';
+
+serveJobs(forecastOf);

@@ -1,0 +1,106 @@
+import { Worker } from 'node:worker_threads';
+import type { JobMessage, WorkerMessage } from './messages.ts';
+import type { JobOptions } from './planner.ts';
+
+type Waiting = {
+  readonly id: number;
+  readonly job: unknown;
+  readonly stop: Int32Array<SharedArrayBuffer>;
+  readonly options: JobOptions;
+  readonly resolve: (value: unknown) => void;
+  readonly reject: (reason: unknown) => void;
+};
+
+/**
+ * One worker thread and the jobs that wait for it. The thread starts with the first job; if it dies, the job that
+ * killed it fails and the next one gets a new thread.
+ */
+export class JobThread {
+  readonly #file: URL;
+  readonly #waiting: Waiting[] = [];
+  #current: Waiting | null = null;
+  #worker: Worker | null = null;
+  #lastId = 0;
+
+  constructor(file: URL) {
+    this.#file = file;
+  }
+
+  /** Does a job. Rejects with the signal's reason as soon as it is stopped, and with the worker's error. */
+  run(job: unknown, options: JobOptions = {}): Promise<unknown> {
+    const { signal } = options;
+    return new Promise((resolve, reject) => {
+      if (signal?.aborted) return reject(signal.reason);
+      this.#lastId += 1;
+      const stop = new Int32Array(new SharedArrayBuffer(4));
+      const waiting = { id: this.#lastId, job, stop, options, resolve, reject };
+      signal?.addEventListener(
+        'abort',
+        () => {
+          // A job under way notices between two of its steps; its answer is then nobody's.
+          Atomics.store(stop, 0, 1);
+          const place = this.#waiting.indexOf(waiting);
+          if (place >= 0) this.#waiting.splice(place, 1);
+          reject(signal.reason);
+        },
+        { once: true },
+      );
+      this.#waiting.push(waiting);
+      this.#next();
+    });
+  }
+
+  async close(): Promise<void> {
+    const worker = this.#worker;
+    this.#worker = null;
+    await worker?.terminate();
+    this.#fail(new Error('the worker was closed'));
+  }
+
+  #next(): void {
+    if (this.#current) return;
+    const next = this.#waiting.shift();
+    if (!next) {
+      // An idle thread keeps no process alive.
+      this.#worker?.unref();
+      return;
+    }
+    this.#current = next;
+    this.#worker ??= this.#start();
+    this.#worker.ref();
+    const { id, job, stop } = next;
+    this.#worker.postMessage({ id, job, stop } satisfies JobMessage);
+  }
+
+  #start(): Worker {
+    const worker = new Worker(this.#file);
+    worker.on('message', (message: WorkerMessage) => this.#heard(message));
+    const died = (error: unknown) => {
+      if (this.#worker !== worker) return;
+      this.#worker = null;
+      this.#fail(error);
+      this.#next();
+    };
+    worker.on('error', died);
+    worker.on('exit', (code) => died(new Error(`the worker ended with ${code}`)));
+    return worker;
+  }
+
+  #heard(message: WorkerMessage): void {
+    const current = this.#current;
+    if (current?.id !== message.id) return;
+    if (message.kind === 'progress') {
+      if (!current.options.signal?.aborted) current.options.onProgress?.(message.done, message.of);
+      return;
+    }
+    this.#current = null;
+    if (message.kind === 'done') current.resolve(message.value);
+    else current.reject(message.error);
+    this.#next();
+  }
+
+  #fail(error: unknown): void {
+    this.#current?.reject(error);
+    this.#current = null;
+  }
+}

@@ -1,0 +1,4 @@
+import { planOf } from './jobs.ts';
+import { serveJobs } from './serveJobs.ts';
+
+serveJobs(planOf);

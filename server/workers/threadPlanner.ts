@@ -1,0 +1,23 @@
+import { pathToFileURL } from 'node:url';
+import type { Forecast } from '#domain/forecast/forecast.ts';
+import type { Refusal } from '#domain/refusal.ts';
+import type { Result } from '#domain/result.ts';
+import { JobThread } from './jobThread.ts';
+import type { Planned, Planner } from './planner.ts';
+
+/**
+ * Plans and forecasts in two threads, so that a forecast never waits for a plan and requests wait for neither.
+ * `folder` holds the bundled workers.
+ */
+export function threadPlanner(folder: string): Planner {
+  const file = (name: string) => new URL(name, pathToFileURL(`${folder}/`));
+  const plans = new JobThread(file('plan.worker.js'));
+  const forecasts = new JobThread(file('forecast.worker.js'));
+  return {
+    plan: (job, options) => plans.run(job, options) as Promise<Result<Planned, Refusal>>,
+    forecast: (job, options) => forecasts.run(job, options) as Promise<Forecast>,
+    close: async () => {
+      await Promise.all([plans.close(), forecasts.close()]);
+    },
+  };
+}
