@@ -4,7 +4,7 @@ import { Ordering } from './ordering.ts';
 import type { HandOver, Reason } from './plan.ts';
 import { Pool, type Share } from './pool.ts';
 import type { Schedule } from './schedule.ts';
-import type { SettledPast } from './settled.ts';
+import type { Settled, SettledPast } from './settled.ts';
 import type { Manning } from './ways.ts';
 
 /** A task as it comes out of the hand-overs. Seconds. */
@@ -98,17 +98,23 @@ class Site {
     this.#start = new Float64Array(rows.length);
     this.#finish = new Float64Array(rows.length);
     this.pools = [...compilation.compiled.capacity].map((amount) => new Pool(amount));
+    const atWork: { number: number; finish: number }[] = [];
     for (const [number, row] of rows.entries()) {
-      const task = work.tasks[row]!;
-      const settled = past.tasks.get(task.id);
-      if (!settled) {
-        continue;
+      const settled = past.tasks.get(work.tasks[row]!.id);
+      if (settled) {
+        this.begin(number, settled.start, settled.finish);
+        if (settled.atWork) {
+          atWork.push({ number, finish: settled.finish });
+        }
       }
-      this.begin(number, settled.start, settled.finish);
-      for (const { of, amount } of settled.atWork
-        ? compilation.resources.held(task, settled)
-        : []) {
-        this.pools[of]!.overlay(amount, settled.finish, number);
+    }
+    // The last to finish first: where more are at work than there are, those who finish first share their people.
+    atWork.sort((one, other) => other.finish - one.finish);
+    for (const { number, finish } of atWork) {
+      const task = this.#taskOf(number);
+      const settled = past.tasks.get(task.id) as Settled;
+      for (const { of, amount } of compilation.resources.held(task, settled)) {
+        this.pools[of]!.overlay(amount, finish, number);
       }
     }
   }

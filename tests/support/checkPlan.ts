@@ -1,0 +1,246 @@
+import type { Past } from '#domain/schedule/past.ts';
+import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
+import type { Need, Task } from '#domain/tasks/task.ts';
+import type { Work } from '#domain/tasks/work.ts';
+
+/** Half a second, in minutes: plans count whole seconds. */
+const half = 1 / 120;
+
+/**
+ * Checks a plan against the rules alone: written apart from the planner and sharing nothing with it but types.
+ * Returns one sentence for each thing wrong; none when the plan holds.
+ */
+export function checkPlan(
+  work: Work,
+  plan: Plan,
+  options: { readonly crews: boolean; readonly past?: Past | undefined },
+): string[] {
+  const wrong: string[] = [];
+  const tasks = new Map(work.tasks.map((task) => [task.id, task]));
+  const past = new Map((options.past?.tasks ?? []).map((task) => [task.task, task]));
+  const now = options.past?.now ?? 0;
+  const planned = new Map<string, PlannedTask>();
+  for (const one of plan.tasks) {
+    if (planned.has(one.task)) wrong.push(`${one.task} is planned twice`);
+    if (!tasks.has(one.task)) wrong.push(`${one.task} is planned and does not exist`);
+    planned.set(one.task, one);
+  }
+  for (const { id } of work.tasks) {
+    if (!planned.has(id)) wrong.push(`${id} is not planned`);
+  }
+  if (wrong.length > 0) return wrong;
+
+  const settled = (id: string) => ['done', 'at-work'].includes(past.get(id)?.status ?? '');
+  for (const task of work.tasks) {
+    const own = planned.get(task.id) as PlannedTask;
+    for (const key of ['start', 'finish', 'release'] as const) {
+      const seconds = own[key] * 60;
+      if (!Number.isFinite(seconds) || Math.abs(seconds - Math.round(seconds)) > 1e-6) {
+        wrong.push(`${task.id}: ${key} ${own[key]} is not in whole seconds`);
+      }
+    }
+    const before = past.get(task.id);
+    if (before && settled(task.id)) {
+      wrong.push(...checkSettled(task, own, before, now, plan.shape));
+      continue;
+    }
+    if (own.start < Math.max(0, now) - 1e-9) wrong.push(`${task.id} starts at ${own.start}, before now`);
+    if (own.start < own.release - 1e-9) wrong.push(`${task.id} starts before its release`);
+    wrong.push(...checkPeople(work, task, own, options.crews));
+    const left = before?.status === 'stopped' ? 1 - (before.part ?? 0) : 1;
+    const minutes = expected(task, plan.shape) * own.stretch * left;
+    const least = minutes > 0 ? 1 / 60 : 0;
+    if (Math.abs(own.finish - own.start - Math.max(minutes, least)) > half + 1e-9) {
+      wrong.push(`${task.id} lasts ${own.finish - own.start}, not ${minutes}`);
+    }
+    for (const load of work.loads.filter(({ id }) => task.loads.includes(id))) {
+      if (own.start < load.arrives - 1e-9) wrong.push(`${task.id} starts before ${load.id} is in`);
+    }
+  }
+
+  for (const { from, to, counts, wait } of work.links) {
+    const one = planned.get(from) as PlannedTask;
+    const other = planned.get(to) as PlannedTask;
+    const bound = (counts === 'start' ? one.start : one.finish) + wait;
+    if (!settled(to) && other.start < bound - half - 1e-9) {
+      wrong.push(`${to} starts at ${other.start}, before ${bound} as ${from} wants`);
+    }
+  }
+  for (const { from, to } of plan.handOvers) {
+    const one = planned.get(from);
+    const other = planned.get(to);
+    if (!one || !other || other.start < one.finish - 1e-9) {
+      wrong.push(`${to} starts before ${from} hands over`);
+    }
+  }
+  wrong.push(...checkCrews(work, plan, options.crews, settled));
+  wrong.push(...checkZones(work, plan, settled));
+  wrong.push(...checkOpening(work, plan, planned));
+  return wrong;
+}
+
+function expected(task: Task, shape: Plan['shape']): number {
+  const { quick, likely, slow } = task.minutes;
+  return shape === 'pert' ? (quick + 4 * likely + slow) / 6 : (quick + likely + slow) / 3;
+}
+
+function checkSettled(
+  task: Task,
+  own: PlannedTask,
+  before: Past['tasks'][number],
+  now: number,
+  shape: Plan['shape'],
+): string[] {
+  const wrong: string[] = [];
+  if (Math.abs(own.start - before.start) > half) wrong.push(`${task.id} did not start at ${own.start}`);
+  if (own.reason.kind !== 'past') wrong.push(`${task.id} has begun, and its reason does not say so`);
+  if (before.status === 'done' && Math.abs(own.finish - (before.finish ?? Number.NaN)) > half) {
+    wrong.push(`${task.id} did not finish at ${own.finish}`);
+  }
+  if (before.status === 'at-work') {
+    const minutes = expected(task, shape) * own.stretch;
+    const end = before.part
+      ? now + minutes * (1 - before.part)
+      : Math.max(now, before.start + minutes);
+    if (Math.abs(own.finish - end) > 3 * half) {
+      wrong.push(`${task.id} at work should run to ${end}, not ${own.finish}`);
+    }
+  }
+  return wrong;
+}
+
+function checkPeople(work: Work, task: Task, own: PlannedTask, crews: boolean): string[] {
+  if (!crews) return own.crews.length > 0 ? [`${task.id} has crews in a plan without crews`] : [];
+  const wrong: string[] = [];
+  const names = own.crews.map(({ crew }) => crew);
+  if (new Set(names).size < names.length) wrong.push(`${task.id} has one crew twice`);
+  const wanting = task.needs.filter((need) => need.people.usual > 0);
+  const working = own.crews.filter(({ people }) => people > 0);
+  if (!matches(work, wanting, working)) {
+    wrong.push(`${task.id} is manned by ${JSON.stringify(working)}, wants ${JSON.stringify(wanting)}`);
+  }
+  for (const { crew } of working) {
+    const { from = 0, to = Number.POSITIVE_INFINITY } = work.crews.find(({ id }) => id === crew) ?? {};
+    if (own.start < from - 1e-9 || own.finish > to + 1e-9) {
+      wrong.push(`${task.id} runs ${own.start} to ${own.finish}, ${crew} is there ${from} to ${to}`);
+    }
+  }
+  // The pace is that of the need which is shortest of people; any way of matching that gives it will do.
+  const paces = wanting.length === 0 ? [1] : stretches(work, wanting, working);
+  if (!paces.some((pace) => Math.abs(pace - own.stretch) < 1e-9)) {
+    wrong.push(`${task.id} is stretched ${own.stretch}, its people make it ${paces}`);
+  }
+  return wrong;
+}
+
+type Working = readonly { readonly crew: string; readonly people: number }[];
+
+function serves(work: Work, need: Need, { crew, people }: Working[number]): boolean {
+  const known = work.crews.find(({ id }) => id === crew);
+  return (
+    known !== undefined &&
+    (need.anyOf.length === 0 || need.anyOf.includes(crew)) &&
+    (need.skill === undefined || known.skills.includes(need.skill)) &&
+    people >= need.people.least &&
+    people <= need.people.most &&
+    people <= known.people
+  );
+}
+
+function matches(work: Work, needs: readonly Need[], working: Working): boolean {
+  return needs.length === working.length && stretches(work, needs, working).length > 0;
+}
+
+/** The stretch of every way to match needs with crews one to one. */
+function stretches(work: Work, needs: readonly Need[], working: Working): number[] {
+  const [need, ...others] = needs;
+  if (!need) return [0];
+  return working.flatMap((one, at) => {
+    if (!serves(work, need, one)) return [];
+    const rest = stretches(work, others, working.filter((_, other) => other !== at));
+    return rest.map((stretch) => Math.max(stretch, need.people.usual / one.people));
+  });
+}
+
+type Hold = { readonly task: string; readonly start: number; readonly finish: number; readonly amount: number };
+
+/** Goes through time and tells the first moment at which more is held than there is, apart from what the past holds. */
+function sweep(holds: readonly Hold[], most: number, settled: (id: string) => boolean): string | null {
+  for (const { start, task } of holds) {
+    if (settled(task)) continue;
+    const running = holds.filter((one) => one.start <= start + 1e-9 && one.finish > start + 1e-9);
+    const sum = running.reduce((total, { amount }) => total + amount, 0);
+    if (sum > most) {
+      return `${sum} of ${most} at ${start}: ${running.map((one) => one.task).join(', ')}`;
+    }
+  }
+  return null;
+}
+
+function checkCrews(
+  work: Work,
+  plan: Plan,
+  crews: boolean,
+  settled: (id: string) => boolean,
+): string[] {
+  if (!crews) return [];
+  return work.crews.flatMap((crew) => {
+    const holds = plan.tasks.flatMap(({ task, start, finish, crews: own }) =>
+      own
+        .filter((one) => one.crew === crew.id && finish > start && one.people > 0)
+        .map((one) => ({ task, start, finish, amount: one.people })),
+    );
+    const over = sweep(holds, crew.people, settled);
+    return over ? [`${crew.id} is asked for ${over}`] : [];
+  });
+}
+
+function checkZones(work: Work, plan: Plan, settled: (id: string) => boolean): string[] {
+  const tasks = new Map(work.tasks.map((task) => [task.id, task]));
+  const wrong: string[] = [];
+  for (const zone of work.zones) {
+    const inside = plan.tasks.filter(
+      ({ task, start, finish }) => finish > start && tasks.get(task)?.zones.includes(zone.id),
+    );
+    const crowd = ({ task, crews, stretch }: PlannedTask): number => {
+      if (crews.length > 0) return crews.reduce((sum, { people }) => sum + people, 0);
+      const needs = tasks.get(task)?.needs ?? [];
+      const usual = needs.reduce((sum, need) => sum + need.people.usual, 0);
+      // Without crews a tight zone may have sent people away; with one need the stretch tells how many are left.
+      return needs.length === 1 ? Math.round(usual / stretch) : usual;
+    };
+    const holds = inside.map((one) => ({ ...one, amount: crowd(one) }));
+    const over = zone.room === undefined ? null : sweep(holds.filter(({ amount }) => amount > 0), zone.room, settled);
+    if (over) wrong.push(`${zone.id} is asked for ${over}`);
+    for (const one of inside.filter(({ task }) => tasks.get(task)?.keepOff)) {
+      for (const other of holds) {
+        const together = other.start < one.finish - 1e-9 && one.start < other.finish - 1e-9;
+        const shut = other.amount > 0 || tasks.get(other.task)?.keepOff;
+        if (other.task !== one.task && together && shut && !(settled(one.task) && settled(other.task))) {
+          wrong.push(`${other.task} is in ${zone.id} while ${one.task} keeps it off`);
+        }
+      }
+    }
+  }
+  return wrong;
+}
+
+function checkOpening(
+  work: Work,
+  plan: Plan,
+  planned: ReadonlyMap<string, PlannedTask>,
+): string[] {
+  const opens = work.tasks.filter((task) => task.opens);
+  const holds = work.tasks.filter((task) => task.hold);
+  const group = opens.length > 0 ? opens : holds.length > 0 ? holds : work.tasks;
+  const last = Math.max(...group.map(({ id }) => planned.get(id)?.finish ?? Number.NaN));
+  const wrong: string[] = [];
+  if (plan.minutesToOpen !== last) wrong.push(`opens at ${last}, not ${plan.minutesToOpen}`);
+  if (planned.get(plan.opening)?.finish !== last || !group.some(({ id }) => id === plan.opening)) {
+    wrong.push(`${plan.opening} is not what opens`);
+  }
+  if (plan.lowerBound > plan.minutesToOpen + 1e-9) {
+    wrong.push(`opens at ${plan.minutesToOpen}, before its bound ${plan.lowerBound}`);
+  }
+  return wrong;
+}

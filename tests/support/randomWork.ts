@@ -1,0 +1,142 @@
+import { uniformInt } from 'pure-rand/distribution/uniformInt';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import type { Past, PastTask } from '#domain/schedule/past.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import type { Need, Task } from '#domain/tasks/task.ts';
+import type { Crew, Link, Work, Zone } from '#domain/tasks/work.ts';
+
+export type RandomWorkOptions = {
+  readonly tasks: number;
+  /** Crews a, b, c ...; 0 for none. */
+  readonly crews?: number;
+  readonly zones?: number;
+  /** Start-links, waits and negative waits besides plain links. */
+  readonly waits?: boolean;
+  readonly joint?: boolean;
+  readonly keepOff?: boolean;
+  /** Crews that come on late. */
+  readonly hours?: boolean;
+  readonly loads?: boolean;
+  readonly holds?: boolean;
+  /** One task somewhere opens. */
+  readonly opens?: boolean;
+  readonly skills?: boolean;
+};
+
+type Draw = (least: number, most: number) => number;
+
+function draws(seed: number): Draw {
+  const random = xoroshiro128plus(seed);
+  return (least, most) => uniformInt(random, least, most);
+}
+
+/** An order of work that can be planned: the same seed and options give the same one. Invented, of no real site. */
+export function randomWork(seed: number, options: RandomWorkOptions): Work {
+  const draw = draws(seed);
+  const crews = Array.from({ length: options.crews ?? 0 }, (_, at) => randomCrew(draw, at, options));
+  const zones = Array.from({ length: options.zones ?? 0 }, (_, at): Zone => {
+    const room = draw(0, 2) === 0 ? {} : { room: draw(8, 20) };
+    return { id: `z${at}`, name: `Zone ${at}`, bank: 'near', ...room };
+  });
+  const loads = options.loads
+    ? [0, 1, 2].map((at) => ({ id: `l${at}`, name: `Load ${at}`, arrives: draw(0, 60) }))
+    : [];
+  const opens = options.opens ? draw(0, options.tasks - 1) : -1;
+  const tasks = Array.from({ length: options.tasks }, (_, at): Task => {
+    const likely = draw(0, 12) === 0 ? 0 : draw(1, 20);
+    const wide = likely > 0 && draw(0, 1) === 0;
+    const people = randomNeeds(draw, crews, options);
+    const hold = options.holds && draw(0, 4) === 0;
+    return {
+      id: `t${at}`,
+      number: at + 1,
+      name: `Task ${at}`,
+      phase: '',
+      needs: people,
+      minutes: wide
+        ? { quick: likely / 2, likely, slow: likely + draw(0, 10) }
+        : { quick: likely, likely, slow: likely },
+      zones: zones.filter(() => draw(0, 3) === 0).map(({ id }) => id),
+      keepOff: options.keepOff === true && draw(0, 4) === 0,
+      ...(hold ? { hold: { measures: [], lapsesOn: [], redo: [] } } : {}),
+      opens: at === opens,
+      cautions: [],
+      tools: [],
+      loads: loads.filter(() => draw(0, 5) === 0).map(({ id }) => id),
+    };
+  });
+  return { tasks, links: randomLinks(draw, options), crews, zones, loads };
+}
+
+function randomCrew(draw: Draw, at: number, options: RandomWorkOptions): Crew {
+  const late = options.hours && at > 0 && draw(0, 1) === 0 ? { from: draw(0, 40) } : {};
+  return {
+    id: String.fromCharCode(97 + at),
+    name: `Crew ${at}`,
+    people: draw(4, 8),
+    ...late,
+    skills: options.skills && (at === 0 || draw(0, 1) === 0) ? ['rig'] : [],
+    attached: false,
+  };
+}
+
+function randomNeeds(draw: Draw, crews: readonly Crew[], options: RandomWorkOptions): Need[] {
+  const usual = draw(0, 9) === 0 ? 0 : draw(1, 8);
+  const least = usual === 0 ? 0 : draw(1, Math.min(4, usual));
+  const people = { least, usual, most: usual + draw(0, 2) };
+  if (crews.length === 0) {
+    return [{ anyOf: [], people }];
+  }
+  if (options.joint && crews.length > 1 && draw(0, 3) === 0) {
+    const first = draw(0, crews.length - 2);
+    return [crews[first]!, crews[draw(first + 1, crews.length - 1)]!].map(({ id }) => ({
+      anyOf: [id],
+      people: { least: 1, usual: draw(1, 4), most: 4 },
+    }));
+  }
+  if (options.skills && usual > 0 && draw(0, 3) === 0) {
+    return [{ anyOf: [], people, skill: 'rig' }];
+  }
+  const named = crews.filter(() => draw(0, 2) === 0).map(({ id }) => id);
+  return [{ anyOf: named, people }];
+}
+
+/** Links lead from lower to higher rows, mostly from rows close by. */
+function randomLinks(draw: Draw, options: RandomWorkOptions): Link[] {
+  const links: Link[] = [];
+  for (let to = 1; to < options.tasks; to += 1) {
+    const seen = new Set<number>();
+    for (let turn = draw(0, 2); turn > 0; turn -= 1) {
+      seen.add(draw(Math.max(0, to - 12), to - 1));
+    }
+    for (const from of seen) {
+      const odd = options.waits && draw(0, 3) === 0;
+      links.push({
+        from: `t${from}`,
+        to: `t${to}`,
+        counts: odd && draw(0, 1) === 0 ? 'start' : 'finish',
+        wait: odd ? draw(-15, 15) : 0,
+      });
+    }
+  }
+  return links;
+}
+
+/** A past as it may stand `now` minutes into the plan: what should be done mostly is, some is at work, some stopped. */
+export function randomPast(seed: number, plan: Plan, now: number): Past {
+  const draw = draws(seed);
+  const tasks: PastTask[] = [];
+  for (const { task, start, finish, crews } of plan.tasks) {
+    if (start >= now) {
+      continue;
+    }
+    if (finish <= now && draw(0, 5) > 0) {
+      tasks.push({ task, status: 'done', start, finish, crews });
+    } else if (draw(0, 3) === 0) {
+      tasks.push({ task, status: 'stopped', start, part: draw(0, 9) / 10, crews });
+    } else {
+      tasks.push({ task, status: 'at-work', start, crews });
+    }
+  }
+  return { now, tasks };
+}
