@@ -277,3 +277,34 @@ export const BuildState = strict({
   unknown: Type.Integer({ minimum: 0 }),
 });
 export type BuildState = Static<typeof BuildState>;
+
+/** The state before the record is opened: every fold starts here. */
+export const emptyBuild: BuildState = {
+  fold: foldVersion,
+  number: 0,
+  name: '',
+  unit: '',
+  program: '',
+  start: '',
+  askedFor: null,
+  zone: 'UTC',
+  confidence: 0.9,
+  ground: null,
+  bridge: null,
+  work: { tasks: [], links: [], crews: [], zones: [], loads: [] },
+  plan: null,
+  planCount: 0,
+  planAcceptedAt: null,
+  workNumber: 0,
+  tasks: {},
+  crews: {},
+  loads: {},
+  clearances: {},
+  halt: null,
+  events: [],
+  water: { rise: null, level: null, at: null, tells: [] },
+  wind: { speed: null, at: null, tells: [] },
+  tells: [],
+  withdrawn: [],
+  unknown: 0,
+};

@@ -1,0 +1,121 @@
+import { type Refusal, refusal } from '../../refusal.ts';
+import { bad, good, type Result } from '../../result.ts';
+import type { Hold, Measure } from '../../tasks/hold.ts';
+import type { Command } from '../command.ts';
+import type { Consequence } from '../entry.ts';
+import { checkedBy, orderIndex } from '../orderIndex.ts';
+import type { BuildState } from '../state.ts';
+import { inWords, taskLabel } from '../words.ts';
+import { everythingBefore } from './before.ts';
+import { comesBack } from './redo.ts';
+
+type Values = Readonly<Record<string, number | boolean>>;
+
+/** Passes a hold when all before it is done, earlier holds are passed, and every value is given and inside its limits. */
+export function decidePass(
+  state: BuildState,
+  command: Extract<Command, { kind: 'pass-hold' }>,
+  happenedAt: string,
+): Result<Consequence, Refusal> {
+  const { task, name, values } = command.body;
+  const label = taskLabel(state, task);
+  const hold = orderIndex(state.work).task.get(task)?.hold;
+  if (!hold) return bad(notAHold(label, task));
+  if (state.halt)
+    return bad(refusal('halt-on', 'A halt is on: wait until the leader has lifted it.'));
+  if (state.tasks[task]?.hold === 'passed')
+    return bad(
+      refusal('hold-already-passed', `${label} is passed already: nothing to do.`, [task]),
+    );
+  const open = everythingBefore(state, task, happenedAt).filter(({ met }) => !met);
+  const first = open.find(({ kind }) => kind !== 'hold') ?? open[0];
+  if (first) {
+    const alike = open.filter(({ kind }) => (kind === 'hold') === (first.kind === 'hold'));
+    const code = first.kind === 'hold' ? 'hold-open' : 'order-not-met';
+    const sentence = alike.map((each) => each.sentence).join(' ');
+    return bad(
+      refusal(
+        code,
+        sentence,
+        alike.map(({ of }) => of),
+      ),
+    );
+  }
+  const refused = refuseValues(hold, values);
+  if (refused) return bad(refused);
+  const ownWork =
+    builders(state, task).has(plain(name)) || builders(state, task).has(plain(command.by.name));
+  return good(ownWork ? { ownWork } : {});
+}
+
+/** A hold that fails is a fact: its redo list comes back. */
+export function decideFailure(state: BuildState, task: string): Result<Consequence, Refusal> {
+  const hold = orderIndex(state.work).task.get(task)?.hold;
+  if (!hold) return bad(notAHold(taskLabel(state, task), task));
+  return good(
+    comesBack(
+      state,
+      hold.redo.filter((id) => id !== task),
+    ),
+  );
+}
+
+function notAHold(label: string, task: string): Refusal {
+  return refusal('not-a-hold', `${label} is no hold point: choose one of the hold points.`, [task]);
+}
+
+function refuseValues(hold: Hold, values: Values): Refusal | null {
+  const missing = hold.measures.filter((measure) => !isGiven(measure, values[measure.key]));
+  if (missing.length > 0) {
+    const sentence = `Enter ${inWords(missing.map(({ name }) => name))}.`;
+    return refusal(
+      'values-missing',
+      sentence,
+      missing.map(({ key }) => key),
+    );
+  }
+  const outside = hold.measures.filter((measure) => !isInside(measure, values[measure.key]));
+  if (outside.length === 0) return null;
+  const sentence = `This hold cannot pass: ${outside.map((each) => outsideInWords(each, values[each.key])).join('; ')}. Put it right and measure again, or fail the hold.`;
+  return refusal(
+    'value-outside-limit',
+    sentence,
+    outside.map(({ key }) => key),
+  );
+}
+
+function isGiven({ unit }: Measure, value: number | boolean | undefined): boolean {
+  return unit === 'yes' ? typeof value === 'boolean' : Number.isFinite(value);
+}
+
+function isInside({ unit, least, most }: Measure, value: number | boolean | undefined): boolean {
+  if (unit === 'yes') return value === true;
+  const read = Number(value);
+  return (least === undefined || read >= least) && (most === undefined || read <= most);
+}
+
+function outsideInWords(measure: Measure, value: number | boolean | undefined): string {
+  const { name, unit, least, most } = measure;
+  if (unit === 'yes') return `${name} is not so`;
+  const shown = unit === 'count' ? '' : ` ${unit}`;
+  const limits = [
+    ...(least === undefined ? [] : [`at least ${least}${shown}`]),
+    ...(most === undefined ? [] : [`at most ${most}${shown}`]),
+  ];
+  return `${name} is ${value}${shown}, allowed is ${inWords(limits)}`;
+}
+
+/** Names of those who told work, or lead a crew that did, on the tasks that a hold looks at. */
+function builders(state: BuildState, hold: string): Set<string> {
+  const names = [...checkedBy(state.work, hold)].flatMap((id) =>
+    (state.tasks[id]?.tells ?? []).flatMap(({ crew, by, saidBy }) => {
+      const chief = state.work.crews.find((each) => each.id === crew)?.chief;
+      return [saidBy ?? by.name, ...(chief ? [chief] : [])];
+    }),
+  );
+  return new Set(names.map(plain));
+}
+
+function plain(name: string): string {
+  return name.trim().replace(/\s+/g, ' ').toLocaleLowerCase('en');
+}
