@@ -1,6 +1,12 @@
+import { drawingWords } from './drawingWords.ts';
+import { logWords } from './logWords.ts';
+import { saidWords } from './saidWords.ts';
 import { shellWords } from './shellWords.ts';
 
 /** Everything the pages say, in one catalogue. A section per screen or drawing; parts with numbers are functions. */
 export const words = {
   ...shellWords,
+  ...drawingWords,
+  ...saidWords,
+  ...logWords,
 } as const;

@@ -1,0 +1,37 @@
+import type { Static } from 'typebox';
+import type { BuildState } from '#domain/progress/state.ts';
+import type { WireKind, wireBodies } from '#shared/wireBodies.ts';
+
+/** One command that a line may mean: what Enter would send. */
+export type Meant = {
+  [Kind in WireKind]: { readonly kind: Kind; readonly body: Static<(typeof wireBodies)[Kind]> };
+}[WireKind];
+
+/** One way to understand a line, in words, before anything is sent. */
+export type Reading = {
+  /** What the record would say. */
+  readonly sentence: string;
+  /** What to send; null when it cannot be sent, and `sentence` says why. */
+  readonly meant: Meant | null;
+  /** Higher is likelier. */
+  readonly score: number;
+  readonly by: string | null;
+  readonly at: number | null;
+};
+
+/** What readings are made from. */
+export type Board = {
+  readonly state: BuildState;
+  /** Server-corrected milliseconds. */
+  readonly now: number;
+};
+
+/** A way to understand a line before the time and the speaker are put to it. */
+export type Idea = {
+  readonly meant: Meant | null;
+  readonly score: number;
+  /** Whose word it is: the crew's chief is named unless the line names another. */
+  readonly crew?: string;
+  /** Said instead of the record's sentence: why this cannot be sent. */
+  readonly instead?: string;
+};

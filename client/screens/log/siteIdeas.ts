@@ -1,0 +1,126 @@
+import type { BuildState } from '#domain/progress/state.ts';
+import type { Load } from '#domain/tasks/work.ts';
+import { words } from '../../words/words.ts';
+import { nextKeepOff } from './likely.ts';
+import type { Idea } from './reading.ts';
+import { meanings, siteVerbs } from './verbs.ts';
+
+/** What a line about the site may mean: loads, banks, water, wind, a near miss, a halt. */
+export function siteIdeas(state: BuildState, tokens: readonly string[]): Idea[] {
+  const [first, ...rest] = tokens;
+  return meanings(siteVerbs, first).flatMap((verb) => ideasOf(state, verb, rest));
+}
+
+function ideasOf(state: BuildState, verb: keyof typeof siteVerbs, rest: readonly string[]): Idea[] {
+  switch (verb) {
+    case 'load':
+      return loadIdeas(state, rest);
+    case 'clear':
+      return clearIdeas(state, rest);
+    case 'short':
+      return shortIdeas(state, rest);
+    case 'miss': {
+      const what = (rest[0]?.toLowerCase() === 'miss' ? rest.slice(1) : rest).join(' ');
+      return [{ meant: { kind: 'tell-near-miss', body: { what } }, score: 35 }];
+    }
+    case 'water':
+      return waterIdeas(rest);
+    case 'wind':
+      return /^\d{1,2}(\.\d)?$/.test(rest[0] ?? '')
+        ? [{ meant: { kind: 'tell-wind', body: { speed: Number(rest[0]) } }, score: 40 }]
+        : [];
+    case 'halt':
+      return [{ meant: { kind: 'halt', body: { why: rest.join(' ') } }, score: 60 }];
+    case 'undo':
+      return undoIdeas(state, rest);
+  }
+}
+
+/** Loads by number in the order of work, or by a word of their name: "load 5 in", "load deck late 12 bogged". */
+function loadIdeas(state: BuildState, [which, verb, ...rest]: readonly string[]): Idea[] {
+  const open = state.work.loads.filter(({ id }) => state.loads[id]?.status !== 'in');
+  const called = which === undefined ? open : loadsCalled(state.work.loads, which);
+  const typed = verb?.toLowerCase() ?? '';
+  return called.flatMap((load): Idea[] => {
+    const came: Idea = { meant: { kind: 'tell-load-in', body: { load: load.id } }, score: 40 };
+    if ('in'.startsWith(typed) && typed !== '') return [came];
+    const minutes = Number(rest[0] ?? Number.NaN);
+    if (typed !== '' && 'late'.startsWith(typed) && minutes >= 0) {
+      const body = { load: load.id, minutes, why: rest.slice(rest[1] === 'min' ? 2 : 1).join(' ') };
+      return [{ meant: { kind: 'tell-load-late', body }, score: 40 }];
+    }
+    return verb === undefined ? [came] : [];
+  });
+}
+
+function loadsCalled(loads: readonly Load[], which: string): readonly Load[] {
+  const typed = which.toLowerCase();
+  const byPlace = /^\d+$/.test(typed) ? loads[Number(typed) - 1] : undefined;
+  if (byPlace) return [byPlace];
+  return loads.filter(
+    ({ id, name }) => id.toLowerCase() === typed || name.toLowerCase().includes(typed),
+  );
+}
+
+/** "clear near Ames 18", with the number of the keep-off task where it is not the next one. */
+function clearIdeas(state: BuildState, rest: readonly string[]): Idea[] {
+  const said = rest[0]?.toLowerCase() === 'clear' ? rest.slice(1) : rest;
+  const [bankWord = '', ...more] = said.filter((word) => word.toLowerCase() !== 'bank');
+  const banks = (['near', 'far'] as const).filter((bank) =>
+    bank.startsWith(bankWord.toLowerCase()),
+  );
+  const numbers = more.filter((word) => /^\d+$/.test(word)).map(Number);
+  const name = more.filter((word) => !/^\d+$/.test(word) && !isFiller(word)).join(' ');
+  const named = state.work.tasks.find((task) => task.keepOff && task.number === numbers[1]);
+  const task = named ?? nextKeepOff(state);
+  if (!task) return [{ meant: null, score: 40, instead: words.log.noKeepOff }];
+  const [people] = numbers;
+  return banks.map((bank): Idea => {
+    if (name === '' || people === undefined) {
+      return { meant: null, score: 35, instead: words.log.clearNeeds(bank) };
+    }
+    const body = { task: task.id, bank, name, people };
+    return { meant: { kind: 'tell-clear', body }, score: 45 };
+  });
+}
+
+function isFiller(word: string): boolean {
+  return ['people', 'by', 'for'].includes(word.toLowerCase());
+}
+
+/** "short 8 pins", "short 8 pins for 57". */
+function shortIdeas(state: BuildState, rest: readonly string[]): Idea[] {
+  const [count, ...more] = rest;
+  if (!/^\d{1,3}$/.test(count ?? '') || more.length === 0) {
+    return [{ meant: null, score: 30, instead: words.log.shortNeeds }];
+  }
+  const forAt = more.findIndex((word) => word.toLowerCase() === 'for');
+  const task = state.work.tasks.find(
+    ({ number }) => forAt > 0 && String(number) === more[forAt + 1],
+  );
+  const part = more.slice(0, task ? forAt : undefined).join(' ');
+  const body = { part, count: Number(count), ...(task && { task: task.id }) };
+  return [{ meant: { kind: 'tell-short', body }, score: 40 }];
+}
+
+/** "water 4", "water -2 level 1.35": centimetres an hour, falling with a minus. */
+function waterIdeas(rest: readonly string[]): Idea[] {
+  const [rise = '', levelWord = '', level = ''] = rest.filter((word) => !/^cm/i.test(word));
+  if (!/^[+-]?\d{1,3}$/.test(rise)) return [];
+  const read = /^\d+(\.\d+)?$/.exec(levelWord.toLowerCase() === 'level' ? level : '');
+  const body = { rise: Number(rise) / 100, level: read ? Number(read[0]) : null };
+  return [{ meant: { kind: 'tell-water', body }, score: 40 }];
+}
+
+/** "undo", "undo 231 wrong bay": the last report of the log keeper, or the one of that number. */
+function undoIdeas(state: BuildState, [number, ...why]: readonly string[]): Idea[] {
+  const last = state.tells.findLast(
+    ({ by, entry }) => by.role === 'log' && !state.withdrawn.includes(entry),
+  );
+  const entry = number === undefined ? last?.entry : Number(number);
+  if (entry === undefined || !Number.isInteger(entry) || entry < 1) {
+    return [{ meant: null, score: 30, instead: words.log.nothingToUndo }];
+  }
+  const body = { entry, why: why.join(' ') || words.log.undoWhy };
+  return [{ meant: { kind: 'withdraw', body }, score: 50 }];
+}

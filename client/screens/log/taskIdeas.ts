@@ -1,0 +1,86 @@
+import { expectedCrews, mayWorkAt } from '#domain/progress/plannedCrews.ts';
+import type { BuildState } from '#domain/progress/state.ts';
+import { taskLabel } from '#domain/progress/words.ts';
+import type { Task } from '#domain/tasks/task.ts';
+import { words } from '../../words/words.ts';
+import type { Idea } from './reading.ts';
+import { meanings, taskVerbs } from './verbs.ts';
+
+/** How likely each word is about a task that stands so: what comes next in its life first. */
+const likelihood = {
+  'to-come': { started: 30, finished: 22, part: 8, stopped: 6, resumed: 2 },
+  'at-work': { finished: 30, stopped: 20, part: 16, started: 4, resumed: 4 },
+  stopped: { resumed: 30, finished: 20, part: 10, stopped: 6, started: 8 },
+  done: { finished: 10, stopped: 8, resumed: 6, part: 2, started: 2 },
+} as const;
+
+type Verb = keyof typeof taskVerbs;
+
+/** The crews that a task without a named crew may be about: those that are to work at it. */
+export function crewsOfTask(state: BuildState, task: Task): readonly string[] {
+  const { named } = expectedCrews(state.plan, task);
+  if (named.length > 0) return named;
+  return state.work.crews.filter(({ id }) => mayWorkAt(state, task, id)).map(({ id }) => id);
+}
+
+/**
+ * What a line may mean once crew and task are known: `rest` is what follows ("done", "stopped pin jammed", "50%").
+ * Without anything following, all that is likely for a task that stands so.
+ */
+export function taskIdeas(
+  state: BuildState,
+  crew: string,
+  task: Task,
+  rest: readonly string[],
+): Idea[] {
+  const standing = state.tasks[task.id];
+  const share = standing?.shares.find((one) => one.crew === crew);
+  const odds = likelihood[share?.status ?? standing?.status ?? 'to-come'];
+  const fits = mayWorkAt(state, task, crew) ? 20 : 0;
+  const [first, ...more] = rest;
+  const part = partIn(rest);
+  if (part !== null) {
+    const meant = { kind: 'tell-part', body: { task: task.id, crew, part } } as const;
+    return [{ meant, crew, score: fits + odds.part + 20 }];
+  }
+  const verbs = first === undefined ? openVerbs : meanings(taskVerbs, first);
+  return verbs
+    .filter((verb) => verb !== 'part')
+    .map((verb) => ({ ...ideaOf(state, crew, task, verb, more.join(' ')), verb }))
+    .map(({ verb, ...idea }) => ({ ...idea, crew, score: fits + odds[verb] }));
+}
+
+const openVerbs: readonly Verb[] = ['started', 'finished', 'stopped', 'resumed'];
+
+function ideaOf(
+  state: BuildState,
+  crew: string,
+  task: Task,
+  verb: Exclude<Verb, 'part'>,
+  why: string,
+): Pick<Idea, 'meant' | 'instead'> {
+  const of = { task: task.id, crew };
+  switch (verb) {
+    case 'started':
+      return { meant: { kind: 'tell-started', body: of } };
+    case 'finished':
+      // A hold is only ever passed by an inspection, however it is told over the radio.
+      if (task.hold)
+        return { meant: null, instead: words.log.holdNotHere(taskLabel(state, task.id)) };
+      return { meant: { kind: 'tell-finished', body: of } };
+    case 'stopped':
+      return { meant: { kind: 'tell-stopped', body: { ...of, why } } };
+    case 'resumed':
+      return { meant: { kind: 'tell-resumed', body: of } };
+  }
+}
+
+/** "half", "quarter", "50%", "part 50": the share that is done, 0 to 1; null when none is said. */
+function partIn(rest: readonly string[]): number | null {
+  const [first = '', second = ''] = rest.map((word) => word.toLowerCase());
+  if (first === 'half') return 0.5;
+  if (first === 'quarter') return 0.25;
+  const said = /^(\d{1,3})%?$/.exec(first === 'part' ? second : first.endsWith('%') ? first : '');
+  const share = said ? Number(said[1]) / 100 : Number.NaN;
+  return share >= 0 && share <= 1 ? share : null;
+}

@@ -1,0 +1,35 @@
+/** What became of a report or a question, and what is wrong with what was written. */
+export const saidWords = {
+  said: {
+    sending: 'Sending',
+    recorded: (entry: number) => `In the record, number ${entry}.`,
+    breach: (sentence: string) => `Breach: ${sentence}`,
+    refused: (sentence: string) => `Refused. ${sentence}`,
+    noAnswer:
+      'No answer. It may have arrived all the same: look at the board before you ask again.',
+    unreachable: 'No answer from the command post. Nothing was changed here; try again.',
+  },
+  fault: {
+    row: (row: number) => `row ${row}`,
+    column: (column: string) => `column ${column}`,
+    found: (found: string) => `has “${found}”;`,
+    expected: (expected: string) => `expected: ${expected}.`,
+    all: (count: number) =>
+      count === 1
+        ? 'One thing is wrong; nothing was read.'
+        : `${count} things are wrong; nothing was read.`,
+  },
+  status: {
+    'to-come': 'to come',
+    'at-work': 'at work',
+    stopped: 'stopped',
+    done: 'done',
+  },
+  hold: {
+    none: 'no hold',
+    open: 'not passed yet',
+    passed: 'passed',
+    failed: 'failed',
+    lapsed: 'lapsed',
+  },
+} as const;

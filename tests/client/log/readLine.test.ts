@@ -1,0 +1,170 @@
+import fc from 'fast-check';
+import Value from 'typebox/value';
+import { describe, expect, it } from 'vitest';
+import { readLine } from '#client/screens/log/readLine.ts';
+import { wireBodies } from '#shared/wireBodies.ts';
+import { smallNow, standingSo } from '../support/smallBuild.ts';
+
+const atWork = standingSo('bay-9-left', {
+  status: 'at-work',
+  startedAt: '2026-11-25T12:28:00Z',
+  shares: [
+    {
+      crew: 'left',
+      status: 'at-work',
+      startedAt: '2026-11-25T12:28:00Z',
+      finishedAt: null,
+      why: null,
+      part: 0,
+    },
+  ],
+});
+const halted = {
+  ...atWork,
+  halt: {
+    entry: 231,
+    by: { role: 'chief' as const, name: 'R' },
+    why: '',
+    at: '2026-11-25T12:30:00Z',
+    since: '2026-11-25T12:30:00Z',
+    acknowledged: {},
+  },
+};
+
+const read = (line: string, state = atWork) => readLine(line, { state, now: smallNow });
+const first = (line: string, state = atWork) => read(line, state)[0];
+
+describe('a line from the radio', () => {
+  for (const [line, kind, body] of [
+    ['left 57 done', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['l 57 d', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['57 done', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['57 left done', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['left done 57', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['left girder 57 done', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['left done', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['60 started', 'tell-started', { task: 'bay-9-right', crew: 'right' }],
+    ['57 half', 'tell-part', { task: 'bay-9-left', crew: 'left', part: 0.5 }],
+    ['57 60%', 'tell-part', { task: 'bay-9-left', crew: 'left', part: 0.6 }],
+    [
+      'left 57 stopped pin jammed by frost',
+      'tell-stopped',
+      { task: 'bay-9-left', crew: 'left', why: 'pin jammed by frost' },
+    ],
+    ['left 6 fit', 'tell-strength', { crew: 'left', fit: 6 }],
+    ['left strength 6', 'tell-strength', { crew: 'left', fit: 6 }],
+    ['left off 7/7', 'tell-off', { task: 'move-5', crew: 'left', off: 7, of: 7 }],
+    ['left off 6 of 7', 'tell-off', { task: 'move-5', crew: 'left', off: 6, of: 7 }],
+    ['left off 7/7 71', 'tell-off', { task: 'move-5', crew: 'left', off: 7, of: 7 }],
+    ['right off', 'tell-off', { task: 'move-5', crew: 'right', off: 6, of: 6 }],
+    [
+      'clear near Ames 18',
+      'tell-clear',
+      { task: 'move-5', bank: 'near', name: 'Ames', people: 18 },
+    ],
+    ['load 2 in', 'tell-load-in', { load: 'truck-5' }],
+    [
+      'truck deck late 12 bogged',
+      'tell-load-late',
+      { load: 'truck-5', minutes: 12, why: 'bogged' },
+    ],
+    [
+      'left hurt hand crushed',
+      'tell-hurt',
+      { crew: 'left', what: 'hand crushed', outOfWork: false },
+    ],
+    ['left hurt out hand', 'tell-hurt', { crew: 'left', what: 'hand', outOfWork: true }],
+    ['short 8 pins for 57', 'tell-short', { part: 'pins', count: 8, task: 'bay-9-left' }],
+    ['near miss panel slipped', 'tell-near-miss', { what: 'panel slipped' }],
+    ['water 4', 'tell-water', { rise: 0.04, level: null }],
+    ['water -2 level 1.35', 'tell-water', { rise: -0.02, level: 1.35 }],
+    ['wind 9', 'tell-wind', { speed: 9 }],
+    ['left relief', 'tell-relief', { crew: 'left' }],
+    ['halt rope parted', 'halt', { why: 'rope parted' }],
+    ['undo 230 wrong bay', 'withdraw', { entry: 230, why: 'wrong bay' }],
+  ] as const) {
+    it(`“${line}” means ${kind}`, () => {
+      expect(first(line)?.meant).toEqual({ kind, body });
+    });
+  }
+
+  it('says when it happened by the clock of the site', () => {
+    for (const line of ['left 57 done 13:28', 'left 57 done 1328', 'left 57 done 5 ago']) {
+      expect(first(line)?.at).toBe(Date.parse('2026-11-25T12:28:00Z'));
+      expect(first(line)?.meant?.kind).toBe('tell-finished');
+    }
+  });
+
+  it('takes a time of day that is still to come as yesterday’s, but a watch slightly ahead as now', () => {
+    expect(first('left 57 done 23:50')?.at).toBe(Date.parse('2026-11-24T22:50:00Z'));
+    expect(first('left 57 done 13:36')?.at).toBe(smallNow);
+  });
+
+  it('names the crew’s chief as the speaker unless the line names another', () => {
+    expect(first('left 57 done')?.by).toBe('Cpl Okoro');
+    expect(first('left 57 stopped jammed, by Pte Hill 13:28')).toMatchObject({
+      by: 'Pte Hill',
+      at: Date.parse('2026-11-25T12:28:00Z'),
+      meant: { body: { why: 'jammed' } },
+    });
+    expect(first('60 started')?.by).toBeNull();
+  });
+
+  it('never offers to pass a hold point, and says whose it is', () => {
+    const [only, ...others] = read('70 done');
+    expect(only).toMatchObject({ meant: null });
+    expect(only?.sentence).toContain('only the inspector');
+    expect(others.every(({ meant }) => meant?.kind !== 'tell-finished')).toBe(true);
+  });
+
+  it('offers both crews when the letters mean either', () => {
+    const crews = read('r 60 started').map(({ sentence }) => sentence.split(' started')[0]);
+    expect(crews).toEqual(expect.arrayContaining(['Right girder', 'Rollers and jacks']));
+    expect(crews[0]).toBe('Right girder');
+  });
+
+  it('offers what is likely next when only a crew is named: finish first, then the next task', () => {
+    const [finish, ...others] = read('left');
+    expect(finish?.meant).toMatchObject({ kind: 'tell-finished', body: { task: 'bay-9-left' } });
+    expect(others.map(({ meant }) => meant?.kind)).toContain('tell-started');
+  });
+
+  it('left empty offers what is under way first', () => {
+    expect(first('')?.meant).toMatchObject({ kind: 'tell-finished', body: { task: 'bay-9-left' } });
+  });
+
+  it('takes a count of people as loads down and clear while a halt is on', () => {
+    expect(first('left 7/7', halted)?.meant).toEqual({
+      kind: 'acknowledge-halt',
+      body: { crew: 'left', people: 7, of: 7 },
+    });
+    expect(first('left 7/7')?.meant?.kind).toBe('tell-off');
+    expect(first('left down')?.meant).toBeNull();
+  });
+
+  it('says what a half-said line lacks instead of sending it', () => {
+    for (const line of ['clear near', 'clear near Ames', 'short', 'short pins']) {
+      expect(first(line)).toMatchObject({ meant: null });
+      expect(first(line)?.sentence).not.toBe('');
+    }
+  });
+
+  it('whatever is typed, sends only what the wire takes and never passes or fails a hold', () => {
+    const word = fc.constantFrom(
+      ...'left right rollers 57 58 60 70 71 done started stopped half 60% off 7/7 of 7 fit down hurt out clear near far Ames load 1 in late 12 short pins for water -4 level 1.2 wind halt undo 230 , by 13:28 1328 ago relief'.split(
+        ' ',
+      ),
+    );
+    fc.assert(
+      fc.property(fc.array(word, { maxLength: 7 }), fc.boolean(), (line, halt) => {
+        for (const { meant, sentence } of read(line.join(' '), halt ? halted : atWork)) {
+          expect(sentence).not.toBe('');
+          if (!meant) continue;
+          expect(['pass-hold', 'fail-hold']).not.toContain(meant.kind);
+          expect(Value.Check(wireBodies[meant.kind], meant.body)).toBe(true);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
