@@ -16,9 +16,11 @@ export const Stage = Type.Object(
     moved: Type.Number(),
     /** Nose tip, metres ahead of the front rollers after the move. */
     tip: Type.Number(),
-    /** Metres behind the front rollers; null once the tip rests on the far side. */
+    /** Metres behind the front rollers; on the landing move just before the far rollers take weight; null after it. */
     balance: Type.Union([Type.Number(), Type.Null()]),
     lands: Type.Boolean(),
+    /** Nose sections (1 is the tip) that are past the far rollers after the move and come off before the next one. */
+    noseOff: Type.Optional(Type.Array(Type.Integer({ minimum: 1 }))),
   },
   { additionalProperties: false },
 );
@@ -40,12 +42,13 @@ export const Bridge = Type.Object(
     length: Type.Number(),
     nose: Type.Integer({ minimum: 0 }),
     noseLength: Type.Number(),
-    /** Metres of bearing on each bank. */
+    /** Metres of bridge on each bank beyond the setback. */
     bearing: Type.Object({ near: Type.Number(), far: Type.Number() }),
     loadClass: Type.Integer(),
     gap: Type.Number(),
     /** Metres ahead of the front rollers at which the tip meets the landing roller. */
     landsAt: Type.Number(),
+    /** Metres behind the front rollers that the tail and the pushing vehicle take. */
     roomNeeded: Type.Number(),
     /** Mass of one bay bare, of its deck, of one nose section. */
     masses: Type.Object({ bay: Type.Number(), deck: Type.Number(), nose: Type.Number() }),
@@ -54,7 +57,9 @@ export const Bridge = Type.Object(
       Type.Object({
         part: Type.String(),
         count: Type.Integer(),
+        /** Mass of one. */
         kilograms: Type.Number(),
+        /** People who lift one by hand; 0 is lifted by machine. */
         carriers: Type.Integer(),
       }),
     ),

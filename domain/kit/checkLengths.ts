@@ -1,0 +1,91 @@
+import type { Bridge } from '../bridge/bridge.ts';
+import { designBridge } from '../bridge/design.ts';
+import type { Ground } from '../bridge/ground.ts';
+import { expand } from '../tasks/fromKit/expand.ts';
+import { findLoop } from '../tasks/graph.ts';
+import type { AddFault } from './addFault.ts';
+import type { Kit } from './kit.ts';
+
+/**
+ * Writes the order of work out for every length that the kit reaches and notes what does not hold together at any:
+ * doubled ids, placeholders left over, crews and zones that are not there, parts that no load carries, loops; and
+ * template tasks and references that come to nothing at every length.
+ */
+export function checkLengths(kit: Kit, add: AddFault): void {
+  const bridges = trialBridges(kit);
+  if (bridges.length === 0) {
+    add('/bay', 'no length that can be built', 'nose, margin and limits that let one length reach');
+    return;
+  }
+  const met = new Set<string>();
+  const said = new Set<string>();
+  const once: AddFault = (path, found, expected) => {
+    if (!said.has(path)) {
+      said.add(path);
+      add(path, found, expected);
+    }
+  };
+  for (const bridge of bridges) {
+    const expansion = expand(bridge, kit);
+    for (const path of expansion.met) {
+      met.add(path);
+    }
+    for (const { path = '', found, expected } of expansion.faults) {
+      once(path, `${found} (with ${bridge.bays} bays)`, expected);
+    }
+    const loop = findLoop(expansion.work);
+    if (loop) {
+      once('/order', `${loop.join(', ')} in a circle (with ${bridge.bays} bays)`, 'no circle');
+    }
+  }
+  for (const path of pathsOf(kit)) {
+    if (!met.has(path)) {
+      once(path, 'nothing at any length', 'a task or reference that comes to something');
+    }
+  }
+}
+
+/** Bridges of every number of bays: with the widest gap each reaches, and one half a bay narrower. */
+function trialBridges(kit: Kit): Bridge[] {
+  const bridges: Bridge[] = [];
+  for (let bays = kit.bay.least; bays <= kit.bay.most; bays += 1) {
+    const widest = bays * kit.bay.length - kit.bearing.near - kit.bearing.far;
+    for (const gap of [widest, widest - kit.bay.length / 2]) {
+      const bridge = gap > 0 ? designBridge(trialGround(gap), kit, '') : null;
+      if (bridge?.ok) {
+        bridges.push(bridge.value);
+      }
+    }
+  }
+  return bridges;
+}
+
+function trialGround(gap: number): Ground {
+  const bank = { kind: 'made', height: null, setback: 0 } as const;
+  return {
+    format: 'spanwright-ground',
+    version: 1,
+    name: 'Trial',
+    zone: 'UTC',
+    place: null,
+    gap,
+    near: bank,
+    far: bank,
+    roomBehind: null,
+    water: { depth: null, rise: null },
+    loadClass: 1,
+  };
+}
+
+/** Paths of all template tasks and references, as `expand` names those that came to something. */
+function pathsOf(kit: Kit): string[] {
+  return kit.order.flatMap((template, row) => {
+    const path = `/order/${row}`;
+    return [
+      path,
+      ...template.after.map((_, at) => `${path}/after/${at}`),
+      ...(template.before ?? []).map((_, at) => `${path}/before/${at}`),
+      ...(template.hold?.redo ?? []).map((_, at) => `${path}/hold/redo/${at}`),
+    ];
+  });
+}
