@@ -50,6 +50,16 @@ export type Batch = {
   readonly links?: readonly StoredLink[];
 };
 
+/** All that is kept of one build, as it goes into a backup. */
+export type KeptBuild = {
+  readonly build: string;
+  /** Texts of the entries 1, 2 ... */
+  readonly texts: readonly string[];
+  readonly receipts: readonly StoredReceipt[];
+  readonly links: readonly StoredLink[];
+  readonly told: readonly ToldForecast[];
+};
+
 /** Thrown when a batch was decided on a state that is not the record's last. A broken invariant: commands are serial. */
 export class LedgerConflict extends Error {
   override readonly name = 'LedgerConflict';
@@ -78,6 +88,8 @@ export type Ledger = {
   /** Resolves to false when there is no such live link. */
   withdrawLink(id: string, at: string): Promise<boolean>;
   keepTold(build: string, told: ToldForecast): Promise<void>;
+  /** Brings a build back from a backup, whole or not at all; rejects when there is a build of that name. */
+  restore(kept: KeptBuild): Promise<Head>;
   /** Forecasts told, oldest first, at most the last `limit`. */
   told(build: string, limit: number): Promise<ToldForecast[]>;
   close(): Promise<void>;

@@ -2,6 +2,7 @@ import { chain, chainStart } from './chain.ts';
 import {
   type Batch,
   type Head,
+  type KeptBuild,
   type Ledger,
   LedgerConflict,
   type StoredEntry,
@@ -10,7 +11,7 @@ import {
   type ToldForecast,
 } from './ledger.ts';
 import { type Database, sqliteModule } from './sqliteModule.ts';
-import { migrate } from './sqliteSchema.ts';
+import { migrate, refuseOtherSchema } from './sqliteSchema.ts';
 
 const linkColumns =
   'id, build, role, name, crew, secret_hash AS secretHash, made_at AS madeAt, withdrawn_at AS withdrawnAt';
@@ -26,6 +27,25 @@ export async function openSqliteLedger(path: string): Promise<Ledger> {
     const version = prepareConnection(database);
     migrate(database);
     return ledgerOn(database, `SQLite ${version}`);
+  } catch (error) {
+    database.close();
+    throw error;
+  }
+}
+
+/**
+ * Opens a ledger to read it as it is at this moment, while its owner may go on writing. Nothing is changed, not even
+ * an older schema: the file is refused then. Throws when there is no such file.
+ */
+export async function readSqliteLedger(path: string): Promise<Ledger> {
+  const { DatabaseSync } = await sqliteModule();
+  const database = new DatabaseSync(path, { readOnly: true });
+  try {
+    database.exec('PRAGMA busy_timeout = 2000');
+    refuseOtherSchema(database);
+    // One transaction for all that is read: receipts and entries of the same moment.
+    database.exec('BEGIN');
+    return ledgerOn(database, 'SQLite, to read');
   } catch (error) {
     database.close();
     throw error;
@@ -89,6 +109,30 @@ function ledgerOn(database: Database, about: string): Ledger {
     sql.addLink.run(id, build, role, name, crew, secretHash, madeAt, withdrawnAt);
   };
 
+  const addReceipt = (build: string, { id, request, status, text }: StoredReceipt) =>
+    sql.addReceipt.run(build, id, request, status, text);
+
+  const addTold = (build: string, { number, at, text }: ToldForecast) =>
+    sql.keepTold.run(build, number, at, text);
+
+  const restore = ({ build, texts, receipts, links, told }: KeptBuild): Head => {
+    sql.newBuild.run(build, chainStart);
+    const head = addEntries({ build, number: 0, hash: chainStart }, texts);
+    for (const receipt of receipts) addReceipt(build, receipt);
+    for (const link of links) addLink(link);
+    for (const forecast of told) addTold(build, forecast);
+    return head;
+  };
+
+  const addEntries = (head: Head, texts: readonly string[]): Head => {
+    const { build } = head;
+    const entries = chain(head, texts);
+    for (const { number, text, hash } of entries) sql.addEntry.run(build, number, text, hash);
+    const { number, hash } = entries.at(-1) ?? head;
+    sql.moveHead.run(number, hash, build);
+    return { build, number, hash };
+  };
+
   const append = ({ build, after, texts, receipt, links = [] }: Batch): Head => {
     const known = headOf(build);
     const head = known ?? { build, number: 0, hash: chainStart };
@@ -96,13 +140,10 @@ function ledgerOn(database: Database, about: string): Ledger {
       throw new LedgerConflict(`decided on entry ${after} of ${build}, which is at ${head.number}`);
     }
     if (!known) sql.newBuild.run(build, head.hash);
-    const entries = chain(head, texts);
-    for (const { number, text, hash } of entries) sql.addEntry.run(build, number, text, hash);
-    const last = entries.at(-1) ?? head;
-    sql.moveHead.run(last.number, last.hash, build);
-    sql.addReceipt.run(build, receipt.id, receipt.request, receipt.status, receipt.text);
+    const next = addEntries(head, texts);
+    addReceipt(build, receipt);
     for (const link of links) addLink(link);
-    return { build, number: last.number, hash: last.hash };
+    return next;
   };
 
   const inTransaction = <Value>(work: () => Value): Value => {
@@ -133,9 +174,10 @@ function ledgerOn(database: Database, about: string): Ledger {
     linkWithHash: async (hash) => (sql.linkWithHash.get(hash) as StoredLink | undefined) ?? null,
     addLink: async (link) => addLink(link),
     withdrawLink: async (id, at) => Number(sql.withdrawLink.run(at, id).changes) === 1,
-    keepTold: async (build, { number, at, text }) => {
-      sql.keepTold.run(build, number, at, text);
+    keepTold: async (build, forecast) => {
+      addTold(build, forecast);
     },
+    restore: async (kept) => inTransaction(() => restore(kept)),
     told: async (build, limit) => sql.told.all(build, limit) as ToldForecast[],
     close: async () => database.close(),
   };

@@ -59,22 +59,40 @@ const steps: readonly string[] = [
 ];
 
 /** The schema version that this program writes. */
-export const schemaVersion = steps.length;
+const schemaVersion = steps.length;
+
+function versionOf(database: Database): number {
+  const row = database.prepare('PRAGMA user_version').get() as { user_version: number };
+  return row.user_version;
+}
+
+function refuseNewer(version: number): void {
+  if (version > schemaVersion) {
+    throw new Error(
+      `The data was written by a newer release (schema ${version}, this one knows ${schemaVersion}). Use the newer release.`,
+    );
+  }
+}
 
 /**
  * Brings a file to the newest schema, each step in its own transaction.
  * Throws when a newer program wrote the file: it is left as it is.
  */
 export function migrate(database: Database): void {
-  const { user_version: version } = database.prepare('PRAGMA user_version').get() as {
-    user_version: number;
-  };
-  if (version > schemaVersion) {
-    throw new Error(
-      `The data was written by a newer release (schema ${version}, this one knows ${schemaVersion}). Start the newer release.`,
-    );
-  }
+  const version = versionOf(database);
+  refuseNewer(version);
   for (let step = version; step < steps.length; step += 1) {
     database.exec(`BEGIN IMMEDIATE; ${steps[step]} PRAGMA user_version = ${step + 1}; COMMIT`);
+  }
+}
+
+/** Throws unless the file has exactly this program's schema. */
+export function refuseOtherSchema(database: Database): void {
+  const version = versionOf(database);
+  refuseNewer(version);
+  if (version < schemaVersion) {
+    throw new Error(
+      `The data is of an older release (schema ${version}). Start the server once: it brings the data up to date.`,
+    );
   }
 }

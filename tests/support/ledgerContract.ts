@@ -163,6 +163,25 @@ export function ledgerContract(kind: string, open: () => Promise<Ledger>): void 
       expect((await ledger.told('ford', 2)).map(({ number }) => number)).toEqual([2, 3]);
     });
 
+    it('brings a build back whole, and only where there is none', async () => {
+      await opened('ford');
+      const head = await ledger.head('ford');
+      const ofBuild = { ...link, id: 'link-3', build: 'weir', secretHash: 'd'.repeat(64) };
+      const kept = {
+        build: 'weir',
+        texts: [entryText(1)],
+        receipts: [receiptFor('open')],
+        links: [ofBuild],
+        told: [{ number: 1, at: '2026-03-01T10:00:00.000Z', text: '{}' }],
+      };
+      expect(await ledger.restore(kept)).toEqual({ ...head, build: 'weir' });
+      expect(await ledger.receipts('weir')).toEqual(kept.receipts);
+      expect(await ledger.links('weir')).toEqual([ofBuild]);
+      expect(await ledger.told('weir', 10)).toEqual(kept.told);
+      await expect(ledger.restore({ ...kept, links: [], texts: [] })).rejects.toThrow();
+      expect(await ledger.head('weir')).toMatchObject({ number: 1 });
+    });
+
     it('numbers without gaps and chains without a break, whatever the batches', async () => {
       let run = 0;
       await fc.assert(

@@ -57,6 +57,18 @@ export function memoryLedger(): Ledger {
     keepTold: async (build, forecast) => {
       told.set(build, [...(told.get(build) ?? []), forecast]);
     },
+    restore: async ({ build, texts, receipts: kept, links: ofBuild, told: forecasts }) => {
+      if (heads.has(build)) throw new Error('build exists');
+      const added = chain({ number: 0, hash: chainStart }, texts);
+      const last = added.at(-1) ?? { number: 0, hash: chainStart };
+      const head = { build, number: last.number, hash: last.hash };
+      for (const link of ofBuild) addLink(link);
+      heads.set(build, head);
+      entries.set(build, added);
+      receipts.set(build, new Map(kept.map((receipt) => [receipt.id, receipt])));
+      told.set(build, [...forecasts]);
+      return head;
+    },
     told: async (build, limit) => (told.get(build) ?? []).slice(-limit),
     close: async () => {},
   };
