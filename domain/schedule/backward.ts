@@ -3,8 +3,8 @@ import type { Profile } from './profile.ts';
 import type { Schedule } from './schedule.ts';
 
 /**
- * Serial generation from the end: takes the first `count` tasks of `order`, which must lead against the links, and
- * gives each, in the way it has, the latest finish up to `end` that what stands already in `profile` leaves.
+ * Serial generation from the end: takes the first `count` tasks of `order` (those with a 1 in `only`), which must lead
+ * against the links, and gives each, in the way it has, the latest finish up to `end` that what stands already in `profile` leaves.
  * Stores, now and the hours of crews are kept only as far as they leave room: what comes out is a schedule to take an
  * order from, not a plan. Writes starts (which may be negative) into `schedule`; allocates nothing.
  */
@@ -13,6 +13,7 @@ export function placeBackward(
   profile: Profile,
   order: Int32Array,
   count: number,
+  only: Uint8Array,
   end: number,
   schedule: Schedule,
 ): void {
@@ -21,7 +22,7 @@ export function placeBackward(
   for (let at = 0; at < count; at += 1) {
     const task = order[at]!;
     const w = way[task]!;
-    const due = dueAt(compiled, schedule, task, end);
+    const due = dueAt(compiled, schedule, task, only, end);
     const finish = latestFinish(compiled, profile, w, due);
     if (finish === Number.NEGATIVE_INFINITY) {
       start[task] = due - seconds[w]!;
@@ -34,14 +35,19 @@ export function placeBackward(
   }
 }
 
-function dueAt(compiled: Compiled, { start, way }: Schedule, task: number, end: number): number {
-  const { afterHead, after, afterFromStart, afterWait, seconds, to, toOpen } = compiled;
+function dueAt(
+  compiled: Compiled,
+  { start, way }: Schedule,
+  task: number,
+  only: Uint8Array,
+  end: number,
+): number {
+  const { afterHead, after, afterFromStart, afterWait, seconds, to } = compiled;
   const length = seconds[way[task]!]!;
   let due = Math.min(end, to[way[task]!]!);
   for (let at = afterHead[task]!; at < afterHead[task + 1]!; at += 1) {
     const next = after[at]!;
-    // What does not lead to the opening is placed behind it, and must not press on what does.
-    if (toOpen[next] === 0 && toOpen[task] === 1) {
+    if (only[next] === 0) {
       continue;
     }
     const bound = start[next]! - afterWait[at]! + (afterFromStart[at] ? length : 0);

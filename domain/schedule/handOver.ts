@@ -155,7 +155,7 @@ class Site {
   }
 
   /**
-   * Rather people from tasks that must be finished anyway, then those whom nobody has had, then the last to come free.
+   * Rather people from tasks that must be finished anyway, then those whom nobody has had yet, then others.
    * Where room has no limit, rather room that no task without keep-off has had: only keep-off makes anybody wait.
    */
   preference(share: Share, freedBy: ReadonlySet<number>, unlimited: boolean): number {

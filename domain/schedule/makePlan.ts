@@ -51,19 +51,24 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
   }
   const { compiled } = compilation.value;
   const bound = lowerBound(compiled);
-  const tries = Math.min(2000, Math.max(12, Math.round(placements / Math.max(1, compiled.count))));
+  const tries = Math.min(4000, Math.max(12, Math.round(placements / Math.max(1, compiled.count))));
   const { effort = tries, seed = 1, shouldStop } = options;
   const found = searchPlan(compiled, { effort, seed, bound, shouldStop });
   if (!found) {
-    return bad(hoursTooShort());
+    return bad(hoursTooShort(work));
   }
   return planOf(manning, past.value, compilation.value, found.schedule, bound);
 }
 
-function hoursTooShort(): Refusal {
-  const sentence =
-    'No order was found that finishes everything while its crews are there. Give the crews longer hours, or more people.';
-  return refusal('window-too-short', sentence);
+function hoursTooShort({ crews }: Work): Refusal {
+  const going = crews.filter(({ to }) => to !== undefined);
+  const names = going.map(({ name }) => name).join(', ');
+  const sentence = `No order was found that finishes the work of ${names} before they go. Give them longer hours, more people, or less to do.`;
+  return refusal(
+    'window-too-short',
+    sentence,
+    going.map(({ id }) => id),
+  );
 }
 
 function planOf(
@@ -79,7 +84,7 @@ function planOf(
     ({ finish }, task) => finish > compilation.compiled.to[schedule.way[task]!]!,
   );
   if (late) {
-    return bad(hoursTooShort());
+    return bad(hoursTooShort(work));
   }
   const byId = new Map<string, PlannedTask>();
   for (const [number, task] of compilation.tasks.entries()) {

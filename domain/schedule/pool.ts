@@ -34,7 +34,8 @@ export class Pool {
   /** Takes `amount` of what is free at `start` for task `task` up to `finish`. Returns the shares it came from. */
   take(amount: number, start: number, finish: number, task: number, rather: Preference): Share[] {
     const free = this.#shares.filter((share) => share.free <= start);
-    free.sort((one, other) => rather(one) - rather(other) || other.free - one.free);
+    // Those free for longest first: a late finish of whoever had them then costs least.
+    free.sort((one, other) => rather(one) - rather(other) || one.free - other.free);
     const taken: Share[] = [];
     let missing = amount;
     for (const share of free) {

@@ -36,21 +36,20 @@ const shakes = [0.02, 0.05, 0.1, 0.2];
  * Null when no order was found that keeps to the hours of the crews.
  */
 export function searchPlan(compiled: Compiled, options: SearchOptions): Found | null {
-  const search = new Search(compiled, options);
   const rules = priorityKeys(compiled);
-  for (const key of rules) {
-    search.tryKey(key);
+  const found = new Search(compiled, options, compiled.toOpen).run(rules);
+  if (found) {
+    return found;
   }
-  for (const key of rules) {
-    search.tryFromTheEnd(key);
-  }
-  search.shake();
-  return search.withTheRest(rules);
+  // What does not lead to the opening may need hours that what does has taken: then all is placed together.
+  return new Search(compiled, options, new Uint8Array(compiled.count).fill(1)).run(rules);
 }
 
 class Search {
   readonly #compiled: Compiled;
   readonly #options: SearchOptions;
+  /** 1 where a task is placed first. */
+  readonly #only: Uint8Array;
   readonly #profile: Profile;
   readonly #ordering: Ordering;
   readonly #order: Int32Array;
@@ -60,9 +59,10 @@ class Search {
   #bestOpening = Number.POSITIVE_INFINITY;
   #schedules = 0;
 
-  constructor(compiled: Compiled, options: SearchOptions) {
+  constructor(compiled: Compiled, options: SearchOptions, only: Uint8Array) {
     this.#compiled = compiled;
     this.#options = options;
+    this.#only = only;
     this.#profile = new Profile(compiled.capacity, compiled.users, compiled.busy);
     this.#ordering = new Ordering(compiled);
     this.#order = new Int32Array(compiled.count);
@@ -71,42 +71,52 @@ class Search {
     this.#best = emptySchedule(compiled);
   }
 
-  tryKey(key: Float64Array): void {
-    if (this.#mayGoOn()) {
-      this.#justify(this.#forward(key));
+  run(rules: readonly Float64Array[]): Found | null {
+    for (const key of rules) {
+      if (this.#mayGoOn()) {
+        this.#justify(this.#forward(key));
+      }
     }
+    for (const key of rules) {
+      if (this.#mayGoOn()) {
+        this.#fromTheEnd(key);
+      }
+    }
+    this.#shake(rules[0]!);
+    return this.#withTheRest(rules);
   }
 
   /** Generates from the end by the rule turned round, then takes the order of the starts forward. */
-  tryFromTheEnd(key: Float64Array): void {
-    if (this.#mayGoOn()) {
-      for (let task = 0; task < key.length; task += 1) {
-        this.#key[task] = -key[task]!;
-      }
-      this.#backward(0, false);
-      this.#justify(this.#forward(this.#now.start));
+  #fromTheEnd(key: Float64Array): void {
+    for (let task = 0; task < key.length; task += 1) {
+      this.#key[task] = -key[task]!;
     }
+    this.#backward(0, false);
+    this.#justify(this.#forward(this.#now.start));
   }
 
-  shake(): void {
+  /** Shakes the best order; while there is none that keeps to the crews' hours, that of `rule`. */
+  #shake(rule: Float64Array): void {
     const random = xoroshiro128plus(this.#options.seed);
-    for (let turn = 0; this.#mayGoOn() && this.#bestOpening < Infinity; turn += 1) {
-      const reach = this.#bestOpening * shakes[turn % shakes.length]!;
+    const span = rule.reduce((most, key) => Math.max(most, key), 0);
+    for (let turn = 0; this.#mayGoOn(); turn += 1) {
+      const found = this.#bestOpening < Number.POSITIVE_INFINITY;
+      const base = found ? this.#best.start : rule;
+      const reach = (found ? this.#bestOpening : span) * shakes[turn % shakes.length]!;
       for (let task = 0; task < this.#compiled.count; task += 1) {
-        this.#key[task] = this.#best.start[task]! + reach * uniformFloat64(random);
+        this.#key[task] = base[task]! + reach * uniformFloat64(random);
       }
       this.#now.way.set(this.#best.way);
       this.#justify(this.#forward(this.#key));
     }
   }
 
-  /** Places what does not lead to the opening around the best schedule of what does, in the order of some rule. */
-  withTheRest(rules: readonly Float64Array[]): Found | null {
-    const { toOpen } = this.#compiled;
-    const rest = toOpen.map((leads) => 1 - leads);
+  /** Places what is left around the best schedule, in the order of some rule. */
+  #withTheRest(rules: readonly Float64Array[]): Found | null {
     if (this.#bestOpening === Number.POSITIVE_INFINITY) {
       return null;
     }
+    const rest = this.#only.map((first) => 1 - first);
     for (const key of rules) {
       copySchedule(this.#best, this.#now);
       this.#profile.clear(true);
@@ -121,11 +131,11 @@ class Search {
   }
 
   #holdBest(): void {
-    const { count, toOpen, seconds, useHead, useOf, useAmount } = this.#compiled;
+    const { count, seconds, useHead, useOf, useAmount } = this.#compiled;
     for (let task = 0; task < count; task += 1) {
       const w = this.#best.way[task]!;
       const start = this.#best.start[task]!;
-      for (let use = useHead[w]!; toOpen[task] === 1 && use < useHead[w + 1]!; use += 1) {
+      for (let use = useHead[w]!; this.#only[task] === 1 && use < useHead[w + 1]!; use += 1) {
         this.#profile.hold(useOf[use]!, start, start + seconds[w]!, useAmount[use]!);
       }
     }
@@ -158,8 +168,7 @@ class Search {
   /** Makes a schedule in the order of `key` and keeps it when it is the best. Returns its opening, or Infinity. */
   #forward(key: Float64Array): number {
     this.#schedules += 1;
-    const { toOpen } = this.#compiled;
-    const count = this.#ordering.along(key, toOpen, this.#order);
+    const count = this.#ordering.along(key, this.#only, this.#order);
     this.#profile.clear(true);
     if (!placeForward(this.#compiled, this.#profile, this.#order, count, this.#now)) {
       return Number.POSITIVE_INFINITY;
@@ -174,9 +183,8 @@ class Search {
 
   #backward(end: number, withBusy: boolean): void {
     this.#schedules += 1;
-    const { toOpen } = this.#compiled;
-    const count = this.#ordering.against(this.#key, toOpen, this.#order);
+    const count = this.#ordering.against(this.#key, this.#only, this.#order);
     this.#profile.clear(withBusy);
-    placeBackward(this.#compiled, this.#profile, this.#order, count, end, this.#now);
+    placeBackward(this.#compiled, this.#profile, this.#order, count, this.#only, end, this.#now);
   }
 }

@@ -16,6 +16,8 @@ export type RandomWorkOptions = {
   readonly keepOff?: boolean;
   /** Crews that come on late. */
   readonly hours?: boolean;
+  /** The last crew goes again after so many minutes. */
+  readonly lastCrewUntil?: number;
   readonly loads?: boolean;
   readonly holds?: boolean;
   /** One task somewhere opens. */
@@ -33,7 +35,9 @@ function draws(seed: number): Draw {
 /** An order of work that can be planned: the same seed and options give the same one. Invented, of no real site. */
 export function randomWork(seed: number, options: RandomWorkOptions): Work {
   const draw = draws(seed);
-  const crews = Array.from({ length: options.crews ?? 0 }, (_, at) => randomCrew(draw, at, options));
+  const crews = Array.from({ length: options.crews ?? 0 }, (_, at) =>
+    randomCrew(draw, at, options),
+  );
   const zones = Array.from({ length: options.zones ?? 0 }, (_, at): Zone => {
     const room = draw(0, 2) === 0 ? {} : { room: draw(8, 20) };
     return { id: `z${at}`, name: `Zone ${at}`, bank: 'near', ...room };
@@ -70,11 +74,14 @@ export function randomWork(seed: number, options: RandomWorkOptions): Work {
 
 function randomCrew(draw: Draw, at: number, options: RandomWorkOptions): Crew {
   const late = options.hours && at > 0 && draw(0, 1) === 0 ? { from: draw(0, 40) } : {};
+  const last = at > 0 && at === (options.crews ?? 0) - 1 && options.lastCrewUntil !== undefined;
+  const early = last ? { to: options.lastCrewUntil } : {};
   return {
     id: String.fromCharCode(97 + at),
     name: `Crew ${at}`,
     people: draw(4, 8),
     ...late,
+    ...early,
     skills: options.skills && (at === 0 || draw(0, 1) === 0) ? ['rig'] : [],
     attached: false,
   };
