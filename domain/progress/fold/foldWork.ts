@@ -61,7 +61,8 @@ function crewsOf(state: BuildState, work: Work, entry: number): BuildState['crew
   for (const { id, people } of work.crews) {
     const before = state.crews[id];
     if (!before) crews[id] = freshCrew(people, entry);
-    else if (before.planned.people === people) crews[id] = before;
+    // A plan that took the told strength in leaves it as it was told.
+    else if (people === before.planned.people || people === before.fit) crews[id] = before;
     else crews[id] = crewStanding({ ...before, planned: { people, entry } });
   }
   for (const [id, before] of Object.entries(state.crews))
@@ -75,7 +76,8 @@ function loadsOf(state: BuildState, work: Work, entry: number): BuildState['load
     const at = minutesAfter(state.start, arrives);
     const before = state.loads[id];
     if (!before) loads[id] = freshLoad(at, entry);
-    else if (before.planned.at === at) loads[id] = before;
+    // A plan that took the told time in leaves it as it was told.
+    else if (at === before.planned.at || at === before.at) loads[id] = before;
     else loads[id] = loadStanding({ ...before, planned: { at, entry } });
   }
   return loads;

@@ -1,6 +1,8 @@
 import { type Refusal, refusal } from '../../refusal.ts';
 import { bad, good, type Result } from '../../result.ts';
+import type { Plan } from '../../schedule/plan.ts';
 import { refuseFaultyWork } from '../../schedule/refuseFaultyWork.ts';
+import type { Work } from '../../tasks/work.ts';
 import type { CommandBody } from '../command.ts';
 import type { Consequence } from '../entry.ts';
 import { wasTold } from '../standing.ts';
@@ -13,8 +15,7 @@ export function decideOpening(
 ): Result<Consequence, Refusal> {
   if (state.number > 0)
     return bad(refusal('build-exists', 'This build is open already: start another one.'));
-  const faulty = refuseFaultyWork(work);
-  return faulty ? bad(faulty) : good({});
+  return soundOrEmpty(work);
 }
 
 /** Another bridge, as long as nothing was told of the work for the one before. */
@@ -27,7 +28,12 @@ export function decideBridge(
     const sentence = 'Work has begun on this bridge: open another build for another bridge.';
     return bad(refusal('work-has-begun', sentence, [begun[0]]));
   }
-  const faulty = refuseFaultyWork(work);
+  return soundOrEmpty(work);
+}
+
+/** A build may be opened before its order of work is known. */
+function soundOrEmpty(work: Work): Result<Consequence, Refusal> {
+  const faulty = work.tasks.length > 0 ? refuseFaultyWork(work) : null;
   return faulty ? bad(faulty) : good({});
 }
 
@@ -49,10 +55,7 @@ export function decidePlan(
 }
 
 /** Tasks, crews and hand-overs in which plan and work differ. */
-function misfit(
-  work: CommandBody<'accept-plan'>['work'],
-  plan: CommandBody<'accept-plan'>['plan'],
-): string[] {
+function misfit(work: Work, plan: Plan): string[] {
   const ids = new Set(work.tasks.map(({ id }) => id));
   const crews = new Set(work.crews.map(({ id }) => id));
   const planned = new Set<string>();
@@ -70,7 +73,7 @@ function misfit(
 }
 
 /** Tasks of which something was told never go out of the order of work. */
-function vanished(state: BuildState, work: CommandBody<'accept-plan'>['work']): string[] {
+function vanished(state: BuildState, work: Work): string[] {
   const ids = new Set(work.tasks.map(({ id }) => id));
   return Object.entries(state.tasks)
     .filter(([id, task]) => !ids.has(id) && wasTold(task))
