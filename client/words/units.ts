@@ -1,5 +1,6 @@
-import { TZDate } from '@date-fns/tz';
-import { format } from 'date-fns';
+import { clockTime } from '#domain/brief/clockTime.ts';
+import { dateTimeGroup as groupOf } from '#domain/brief/dateTimeGroup.ts';
+import { minutesAhead, zoneLetter } from '#domain/brief/zoneLetter.ts';
 
 /** Instants as the pages hold them: ISO 8601 UTC or milliseconds since 1970. */
 export type Instant = string | number;
@@ -33,24 +34,23 @@ export function span(milliseconds: number): string {
   return seconds < 120 ? `${seconds} s` : minutes(Math.floor(seconds / 60));
 }
 
-/** "13:33", time of day at the site. The zone stands once in sight: see `zoneName`. */
-export function clock(at: Instant, zone: string): string {
-  return format(new TZDate(millisecondsOf(at), zone), 'HH:mm');
+/** "13:33", time of day at the site; with `from`, an instant on another day says so: "01:20 +1 day". */
+export function clock(at: Instant, zone: string, from?: Instant): string {
+  return clockTime(iso(at), zone, from === undefined ? undefined : iso(from));
 }
 
-/** "Z" for UTC, "A" for one hour ahead and so on; "+05:30" where no letter fits. */
+/** "Z" for UTC, "A" for one hour ahead and so on; "UTC+05:30" where no letter fits. Once in sight on every page. */
 export function zoneName(at: Instant, zone: string): string {
-  const ahead = -new TZDate(millisecondsOf(at), zone).getTimezoneOffset();
-  const letters = 'YXWVUTSRQPONZABCDEFGHIKLM';
-  const letter = ahead % 60 === 0 ? letters[ahead / 60 + 12] : undefined;
-  return letter ?? format(new TZDate(millisecondsOf(at), zone), 'xxx');
+  const ahead = minutesAhead(zone, iso(at));
+  if (ahead % 60 === 0 && Math.abs(ahead) <= 720) return zoneLetter(zone, iso(at));
+  const two = (value: number): string => String(value).padStart(2, '0');
+  const size = Math.abs(ahead);
+  return `UTC${ahead < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
 }
 
 /** "251333ZNOV26": day, time, zone letter, month, year. */
 export function dateTimeGroup(at: Instant, zone: string): string {
-  const there = new TZDate(millisecondsOf(at), zone);
-  const month = format(there, 'MMM').toUpperCase();
-  return `${format(there, 'ddHHmm')}${zoneName(at, zone)}${month}${format(there, 'yy')}`;
+  return groupOf(iso(at), zone, 'close');
 }
 
 /** Minutes after the start of the build as milliseconds since 1970. */
@@ -73,6 +73,12 @@ export function people(count: number): string {
   return count === 1 ? '1 person' : `${count} people`;
 }
 
+/** An instant as milliseconds since 1970. */
 export function millisecondsOf(at: Instant): number {
   return typeof at === 'number' ? at : Date.parse(at);
+}
+
+/** An instant as ISO 8601 UTC. */
+export function iso(at: Instant): string {
+  return typeof at === 'number' ? new Date(at).toISOString() : at;
 }

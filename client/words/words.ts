@@ -1,4 +1,5 @@
 import { drawingWords } from './drawingWords.ts';
+import { haltWords } from './haltWords.ts';
 import { logWords } from './logWords.ts';
 import { saidWords } from './saidWords.ts';
 import { shellWords } from './shellWords.ts';
@@ -8,5 +9,6 @@ export const words = {
   ...shellWords,
   ...drawingWords,
   ...saidWords,
+  ...haltWords,
   ...logWords,
 } as const;

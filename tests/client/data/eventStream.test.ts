@@ -19,7 +19,8 @@ async function read(pieces: readonly Uint8Array[]): Promise<StreamEvent[]> {
 
 const never = new AbortController().signal;
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
-const text = 'id: 4\nevent: delta\ndata: {"a":"é"}\n\n: beat\n\nevent: beat\r\ndata: 1\r\ndata: 2\r\n\r\n';
+const text =
+  'id: 4\nevent: delta\ndata: {"a":"é"}\n\n: beat\n\nevent: beat\r\ndata: 1\r\ndata: 2\r\n\r\n';
 
 describe('a text/event-stream', () => {
   it('gives event, id and data, joins data lines and passes over comments', async () => {

@@ -14,7 +14,13 @@ describe('an address', () => {
     expect(placeOf('/', '')).toEqual({ page: 'start', secret: '' });
   });
 
-  for (const path of ['/b/larch/boss', '/b/larch', '/nowhere', '/b/la rch/chief', '/b/larch/chief/x']) {
+  for (const path of [
+    '/b/larch/boss',
+    '/b/larch',
+    '/nowhere',
+    '/b/la rch/chief',
+    '/b/larch/chief/x',
+  ]) {
     it(`${path} is no page`, () => {
       expect(placeOf(path, '#s')).toEqual({ page: 'unknown', secret: 's' });
     });
@@ -31,7 +37,12 @@ describe('an address', () => {
 
 describe('a page below the leader’s', () => {
   it('leads back to itself, and nobody else has one', () => {
-    const place = { page: 'leader', build: 'larch', secret: 'abc', sub: 'work/bay-9.left' } as const;
+    const place = {
+      page: 'leader',
+      build: 'larch',
+      secret: 'abc',
+      sub: 'work/bay-9.left',
+    } as const;
     const url = new URL(addressOf(place), 'http://here');
     expect(url.pathname).toBe('/b/larch/leader/work/bay-9.left');
     expect(placeOf(url.pathname, url.hash)).toEqual(place);

@@ -4,7 +4,13 @@ import { createSender } from '#client/data/sender.ts';
 import { createFakeClock, settle } from '../support/fakeClock.ts';
 import { type Call, createFakeNetwork, json } from '../support/fakeNetwork.ts';
 
-type Body = { id: string; kind: string; happenedAt: string; sentAt: string; body: { task?: string } };
+type Body = {
+  id: string;
+  kind: string;
+  happenedAt: string;
+  sentAt: string;
+  body: { task?: string };
+};
 const bodyOf = (call: Call): Body => call.body as Body;
 
 function senderWith(answer: Parameters<typeof createFakeNetwork>[0]) {

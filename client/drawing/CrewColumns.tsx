@@ -1,0 +1,232 @@
+import { type CSSProperties, useMemo, useRef, useState } from 'react';
+import type { BuildState } from '#domain/progress/state.ts';
+import { Button } from '../parts/Button.tsx';
+import { HoldMark } from '../parts/HoldMark.tsx';
+import { atMinute, clock, minuteOf, people as peopleWords, zoneName } from '../words/units.ts';
+import { words } from '../words/words.ts';
+import { ticksEvery } from './clockTicks.ts';
+import { type Band, type Box, type HoldLine, layColumns } from './columnsLayout.ts';
+import { courseOf } from './course.ts';
+import { useWidth } from './useWidth.ts';
+import './columns.css';
+
+type Props = {
+  readonly state: BuildState;
+  /** Server-corrected milliseconds. */
+  readonly now: number;
+  /** ISO 8601 UTC: from then on it is dark; null where it is not known or does not matter. */
+  readonly dusk: string | null;
+  /** Called with a task's id when it is touched. */
+  readonly onTask: (task: string) => void;
+};
+
+/** Narrower than this, one column with a chooser. */
+const oneColumn = 720;
+
+/** Crews side by side, time running down to scale. Empty paper in a column is people waiting. */
+export function CrewColumns({ state, now, dusk, onTask }: Props) {
+  const [box, width] = useWidth<HTMLElement>(1200);
+  const minute = Math.floor(now / 15_000) * 15_000;
+  const course = useMemo(() => courseOf(state, minute), [state, minute]);
+  const layout = useMemo(() => (course ? layColumns(state, course) : null), [state, course]);
+  const nowLine = useRef<HTMLDivElement>(null);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const said = words.columns;
+  if (!layout) return <p className="notice">{said.noPlan}</p>;
+
+  const scale = minuteHeight(layout.columns.flatMap(({ boxes }) => boxes));
+  const y = (at: number): number => (at - layout.from) * scale;
+  const time = (at: number): string => clock(atMinute(state.start, at), state.zone);
+  const nameOf = (crew: string): string =>
+    state.work.crews.find(({ id }) => id === crew)?.name ?? crew;
+  const narrow = width < oneColumn;
+  const first = layout.columns[0]?.crew ?? '';
+  const one = chosen ?? first;
+  const shown = narrow ? layout.columns.filter(({ crew }) => crew === one) : layout.columns;
+  const nowAt = minuteOf(state.start, now);
+  const duskAt = dusk === null ? null : minuteOf(state.start, dusk);
+  const ticks = ticksEvery(Date.parse(state.start), layout.from, layout.to, 10);
+
+  return (
+    <section ref={box} className="columns" aria-label={said.title}>
+      <div className="columns-tools no-print">
+        {narrow ? (
+          <label className="field columns-chooser">
+            <span className="label">{said.crew}</span>
+            <select value={one} onChange={(event) => setChosen(event.target.value)}>
+              {layout.columns.map(({ crew }) => (
+                <option key={crew} value={crew}>
+                  {nameOf(crew)}
+                </option>
+              ))}
+            </select>
+          </label>
+        ) : null}
+        <Button
+          onClick={() => {
+            nowLine.current?.scrollIntoView({ block: 'center' });
+          }}
+        >
+          {said.toNow}
+        </Button>
+        <p className="second small">{said.legend(zoneName(now, state.zone))}</p>
+      </div>
+      <div className="columns-heads" style={{ '--crews': shown.length } as CSSProperties}>
+        {shown.map(({ crew }) => (
+          <div key={crew} className="columns-head">
+            <h3>{nameOf(crew)}</h3>
+            <p className="second small">{peopleWords(state.crews[crew]?.fit ?? 0)}</p>
+          </div>
+        ))}
+      </div>
+      <div
+        className="columns-field"
+        style={{ height: y(layout.to) + 24, '--crews': shown.length } as CSSProperties}
+      >
+        {duskAt !== null && duskAt < layout.to ? (
+          <div
+            className="columns-dusk"
+            style={{ top: Math.max(0, y(duskAt)), height: y(layout.to) - Math.max(0, y(duskAt)) }}
+          >
+            <span className="second small">{said.dusk(time(duskAt))}</span>
+          </div>
+        ) : null}
+        {ticks.map((tick) => (
+          <div key={tick} className="columns-tick" style={{ top: y(tick) }} aria-hidden="true">
+            <span className={time(tick).endsWith(':00') ? 'hour' : ''}>{time(tick)}</span>
+          </div>
+        ))}
+        {shown.map(({ crew, boxes }, index) => (
+          <ol
+            key={crew}
+            className="columns-crew"
+            style={{ '--at': index } as CSSProperties}
+            aria-label={nameOf(crew)}
+          >
+            {boxes.map((each) => (
+              <TaskBox
+                key={each.task}
+                box={each}
+                top={y(each.start)}
+                height={Math.max(3, y(each.finish) - y(each.start) - 1)}
+                time={time}
+                onTask={onTask}
+              />
+            ))}
+          </ol>
+        ))}
+        <ol aria-label={said.bands}>
+          {layout.bands.map((band) => (
+            <BandBox
+              key={band.task}
+              band={band}
+              top={y(band.start)}
+              height={Math.max(22, y(band.finish) - y(band.start) - 1)}
+              own={band.own
+                .map(({ crew, people }) => said.ownPeople(nameOf(crew), people))
+                .join(', ')}
+              time={time}
+              onTask={onTask}
+            />
+          ))}
+        </ol>
+        <ol aria-label={said.holds}>
+          {spread(layout.holds, y).map(({ hold, top, labelTop }) => (
+            <li key={hold.task}>
+              <div className="columns-hold" style={{ top }} />
+              <button
+                type="button"
+                className="columns-hold-label"
+                style={{ top: labelTop }}
+                onClick={() => onTask(hold.task)}
+              >
+                <HoldMark hold={hold.state} />
+                <span>{hold.name}</span>
+                <span className="second">{time(hold.at)}</span>
+              </button>
+            </li>
+          ))}
+        </ol>
+        {nowAt >= layout.from && nowAt <= layout.to ? (
+          <div ref={nowLine} className="columns-now" style={{ top: y(nowAt) }}>
+            <span>{said.now(time(nowAt))}</span>
+          </div>
+        ) : null}
+      </div>
+    </section>
+  );
+}
+
+type BoxProps = {
+  readonly top: number;
+  readonly height: number;
+  readonly time: (minute: number) => string;
+  readonly onTask: (task: string) => void;
+};
+
+function TaskBox({ box, top, height, time, onTask }: BoxProps & { readonly box: Box }) {
+  const said = words.columns;
+  const style = {
+    top,
+    height,
+    left: `${(100 * box.lane) / box.lanes}%`,
+    width: `${100 / box.lanes}%`,
+  };
+  const classes = ['column-box', `is-${box.status}`, box.critical ? 'critical' : ''];
+  if (height < 15) classes.push('slim');
+  return (
+    <li className={classes.join(' ')} style={style}>
+      <button type="button" onClick={() => onTask(box.task)}>
+        <span className="name">{box.name}</span>
+        <span className="people">{box.people}</span>
+        <span className="out-of-sight">
+          {said.box(words.status[box.status], time(box.start), time(box.finish))}
+          {box.critical ? ` ${said.critical}` : ''}
+        </span>
+      </button>
+    </li>
+  );
+}
+
+function BandBox({
+  band,
+  own,
+  top,
+  height,
+  time,
+  onTask,
+}: BoxProps & { readonly band: Band; readonly own: string }) {
+  const said = words.columns;
+  return (
+    <li className={`column-band is-${band.status}`} style={{ top, height }}>
+      <button type="button" onClick={() => onTask(band.task)}>
+        <span className="side">{said.keepOffSide}</span>
+        <span className="name">{said.band(band.name)}</span>
+        <span className="side own">{own}</span>
+        <span className="out-of-sight">
+          {said.box(words.status[band.status], time(band.start), time(band.finish))}
+        </span>
+      </button>
+    </li>
+  );
+}
+
+/** Tall enough that half of the boxes hold a line of text, within reason. Pixels per minute. */
+function minuteHeight(boxes: readonly Box[]): number {
+  const lengths = boxes.map(({ start, finish }) => finish - start).sort((a, b) => a - b);
+  const quarter = lengths[Math.floor(lengths.length / 4)] ?? 4;
+  return Math.min(9, Math.max(3, 20 / Math.max(quarter, 0.5)));
+}
+
+/** Labels of holds that lie close together are moved apart, never over each other. */
+function spread(
+  holds: readonly HoldLine[],
+  y: (minute: number) => number,
+): { hold: HoldLine; top: number; labelTop: number }[] {
+  let last = Number.NEGATIVE_INFINITY;
+  return holds.map((hold) => {
+    const top = y(hold.at);
+    last = Math.max(top, last + 26);
+    return { hold, top, labelTop: last };
+  });
+}

@@ -1,0 +1,130 @@
+import { useId, useMemo, useState } from 'react';
+import type { Span } from '#domain/progress/span.ts';
+import type { BuildState } from '#domain/progress/state.ts';
+import { words } from '../words/words.ts';
+import { Patterns } from './Patterns.tsx';
+import { PhaseStrip } from './PhaseStrip.tsx';
+import { SpanBridge } from './SpanBridge.tsx';
+import { SpanMarks } from './SpanMarks.tsx';
+import { SpanPartPanel } from './SpanPartPanel.tsx';
+import { SpanSite } from './SpanSite.tsx';
+import { SpanZones, type ZoneNow, zonesHeight } from './SpanZones.tsx';
+import { spanGeometry } from './spanGeometry.ts';
+import { partAt, type SpanPart, spanParts } from './spanParts.ts';
+import { spanView } from './spanView.ts';
+import { spanSentences } from './spanWords.ts';
+import { useWidth } from './useWidth.ts';
+import './drawing.css';
+
+type Props = {
+  readonly state: BuildState;
+  /** Null for a build without a bridge: then the phases of its work are drawn instead. */
+  readonly span: Span | null;
+  /** Who should be where by plan. */
+  readonly zones: readonly ZoneNow[];
+  /** Called with a task's id when it is chosen among those of a part; without it tasks are only shown. */
+  readonly onTask?: (task: string) => void;
+};
+
+/** The bridge from the side, to scale: the map of the build. Touching a part shows its tasks. */
+export function SpanFigure({ state, span, zones, onTask }: Props) {
+  const { bridge } = state;
+  if (!bridge || !span) return <PhaseStrip state={state} />;
+  return (
+    <BridgeFigure
+      state={state}
+      bridge={bridge}
+      span={span}
+      zones={zones}
+      {...(onTask ? { onTask } : {})}
+    />
+  );
+}
+
+type BridgeProps = Props & {
+  readonly span: Span;
+  readonly bridge: NonNullable<BuildState['bridge']>;
+};
+
+function BridgeFigure({ state, bridge, span, zones, onTask }: BridgeProps) {
+  const id = useId();
+  const [box, width] = useWidth<HTMLElement>(1000);
+  const [part, setPart] = useState<SpanPart | null>(null);
+  const geometry = useMemo(
+    () => spanGeometry(state.ground, bridge, span),
+    [state.ground, bridge, span],
+  );
+  const wide = width >= 640;
+  const view = spanView(geometry, id, width, wide ? zonesHeight + 58 : 40);
+  const sentences = spanSentences(state, span);
+  const said = words.span;
+  const inWords = zones.filter(({ people, closed }) => people > 0 || closed);
+
+  return (
+    <figure ref={box} className="span">
+      <button
+        type="button"
+        className="span-touch"
+        aria-label={`${said.name(state.name)}. ${sentences.join(' ')} ${said.touch}`}
+        onClick={(event) => {
+          // From the keyboard there is no place touched: begin with the bay that is at work.
+          const edge = event.currentTarget.getBoundingClientRect().left;
+          const atWork = span.bays.find(({ whole }) => whole === 'at-work')?.bay ?? 1;
+          setPart(
+            event.detail === 0
+              ? { kind: 'bay', bay: atWork }
+              : partAt(geometry, view.x.invert(event.clientX - edge)),
+          );
+        }}
+      >
+        <svg
+          className="drawing"
+          viewBox={`0 0 ${width} ${view.height}`}
+          height={view.height}
+          aria-hidden="true"
+        >
+          <Patterns id={id} />
+          <SpanSite
+            view={view}
+            gap={state.ground?.gap ?? bridge.gap}
+            rise={state.water.rise ?? state.ground?.water.rise ?? null}
+          />
+          <SpanBridge
+            view={view}
+            bridge={bridge}
+            span={span}
+            chosenBay={part?.kind === 'bay' ? part.bay : null}
+          />
+          <SpanMarks view={view} bridge={bridge} span={span} />
+          {wide ? <SpanZones view={view} zones={zones} /> : null}
+        </svg>
+      </button>
+      <figcaption className="stack span-caption">
+        <p className={wide ? 'out-of-sight' : ''}>{sentences.join(' ')}</p>
+        {inWords.length > 0 ? (
+          <p className={wide ? 'out-of-sight' : ''}>
+            {said.zonesTitle}:{' '}
+            {inWords
+              .map(({ name, people, closed }) =>
+                closed ? said.zoneClosed(name) : said.zoneShort(name, people),
+              )
+              .join(', ')}
+            .
+          </p>
+        ) : null}
+        {geometry.heightsKnown ? null : <p className="second small">{said.heightsGuessed}</p>}
+        {view.tall === 1 ? null : <p className="second small">{said.twiceAsTall}</p>}
+      </figcaption>
+      {part ? (
+        <SpanPartPanel
+          state={state}
+          span={span}
+          part={part}
+          parts={spanParts(geometry)}
+          onPart={setPart}
+          {...(onTask ? { onTask } : {})}
+        />
+      ) : null}
+    </figure>
+  );
+}

@@ -1,0 +1,139 @@
+import type { Bridge } from '#domain/bridge/bridge.ts';
+import type { Ground } from '#domain/bridge/ground.ts';
+import type { Span } from '#domain/progress/span.ts';
+
+/** A point of the side view in metres: x ahead of the front rollers, y above the near bank. */
+export type Point = { readonly x: number; readonly y: number };
+
+/** From rear to front, along the bridge. */
+export type Stretch = { readonly from: number; readonly to: number };
+
+/** The side view of a site and its bridge, in metres, before anything is drawn. */
+export type SpanGeometry = {
+  readonly near: Point;
+  readonly far: Point;
+  /** Profile of the banks and the bed from edge to edge, near to far. */
+  readonly profile: readonly Point[];
+  /** Level of the water; null where the bed is dry. */
+  readonly water: number | null;
+  /** The water's depth was never measured: it is drawn, and said to be a guess. */
+  readonly depthKnown: boolean;
+  readonly heightsKnown: boolean;
+  readonly bays: readonly (Stretch & { readonly bay: number })[];
+  readonly nose: readonly (Stretch & { readonly section: number })[];
+  /** Tip of the bridge as it stands, with what is left of the nose. */
+  readonly tip: number;
+  readonly tail: number;
+  readonly rollers: { readonly front: number; readonly rear: number; readonly far: number };
+  /** Height of the lower edge of the bridge at some x. */
+  readonly bottom: (x: number) => number;
+  readonly depth: number;
+  readonly from: number;
+  readonly to: number;
+  readonly lowest: number;
+  readonly highest: number;
+};
+
+/** Nobody gave the height of the girder or the rollers: these are drawn, and never measured from the drawing. */
+const rollerHeight = 0.6;
+const sag = 0.5;
+const guessedHeight = 4;
+const guessedDepth = 1.5;
+/** Room on the far bank, and behind the tail for the vehicle that pushes. */
+const farRoom = 9;
+const tailRoom = 9;
+
+/** Where everything of the side view lies, from what was measured, what was designed and how far it has moved. */
+export function spanGeometry(ground: Ground | null, bridge: Bridge, span: Span): SpanGeometry {
+  const gap = ground?.gap ?? bridge.gap;
+  const setbacks = { near: ground?.near.setback ?? 0, far: ground?.far.setback ?? 0 };
+  // What is left between the landing roller and the bearings is shared by the rollers of both banks.
+  const spare = Math.max(0, (bridge.landsAt - gap - setbacks.near - setbacks.far) / 2);
+  const nearX = setbacks.near + spare;
+  const heights = { near: ground?.near.height ?? null, far: ground?.far.height ?? null };
+  const nearHeight = heights.near ?? heights.far ?? guessedHeight;
+  const farHeight = heights.far ?? nearHeight;
+  const far = { x: nearX + gap, y: farHeight - nearHeight };
+  const near = { x: nearX, y: 0 };
+  const surface = -nearHeight;
+  const depthMeasured = ground?.water.depth ?? null;
+  const depth = depthMeasured ?? (ground?.water.rise == null ? 0 : guessedDepth);
+  const bed = surface - depth;
+
+  const slope = (kind: 'made' | 'natural' | undefined, height: number): number =>
+    kind === 'made' ? 0 : Math.min(0.7 * height, gap * 0.3);
+  const nearFoot = near.x + slope(ground?.near.kind, nearHeight);
+  const farFoot = far.x - slope(ground?.far.kind, farHeight);
+  const under = Math.min(depth * 1.6, (farFoot - nearFoot) / 4);
+  const profile = [
+    near,
+    { x: nearFoot, y: surface },
+    { x: nearFoot + under, y: bed },
+    { x: farFoot - under, y: bed },
+    { x: farFoot, y: surface },
+    far,
+  ];
+
+  const tipAtStart = bridge.stages[0] ? bridge.stages[0].tip - bridge.stages[0].moved : 0;
+  const ahead = tipAtStart + span.moved;
+  const front = ahead - bridge.noseLength;
+  const sectionLength = bridge.nose > 0 ? bridge.noseLength / bridge.nose : 0;
+  const nose = span.nose
+    .filter(({ off }) => !off)
+    .map(({ section }) => ({
+      section,
+      from: ahead - section * sectionLength,
+      to: ahead - (section - 1) * sectionLength,
+    }));
+  const bays = Array.from({ length: bridge.bays }, (_, index) => ({
+    bay: index + 1,
+    from: front - (index + 1) * bridge.bayLength,
+    to: front - index * bridge.bayLength,
+  }));
+  const tip = Math.max(front, ...nose.map(({ to }) => to));
+  const tail = front - bridge.bays * bridge.bayLength;
+  const rollers = { front: 0, rear: -1.5 * bridge.bayLength, far: bridge.landsAt };
+
+  const girder = Math.min(2, Math.max(1.2, bridge.bayLength / 2));
+  const from = Math.min(tail, rollers.rear) - tailRoom;
+  const to = Math.max(tip, bridge.landsAt, far.x) + farRoom;
+  return {
+    near,
+    far,
+    profile,
+    water: depth > 0 ? surface : null,
+    depthKnown: depthMeasured !== null,
+    heightsKnown: heights.near !== null && heights.far !== null,
+    bays,
+    nose,
+    tip,
+    tail,
+    rollers,
+    bottom: bottomLine(bridge, span, { near, far, surface }),
+    depth: girder,
+    from,
+    to,
+    lowest: bed,
+    highest: Math.max(0, far.y) + rollerHeight + girder,
+  };
+}
+
+function bottomLine(
+  bridge: Bridge,
+  span: Span,
+  { near, far, surface }: { near: Point; far: Point; surface: number },
+): (x: number) => number {
+  if (bridge.manner === 'floated') {
+    return (x) => (x <= near.x ? rollerHeight : Math.min(rollerHeight, surface + 0.8));
+  }
+  const nearY = span.seated.near ? 0 : rollerHeight;
+  const farY = far.y + (span.seated.far ? 0 : rollerHeight);
+  if (span.landed || span.seated.near || span.seated.far) {
+    return (x) => {
+      const along = x / Math.max(1, bridge.landsAt);
+      return nearY + (farY - nearY) * Math.min(1, Math.max(0, along));
+    };
+  }
+  // A cantilever droops as the square of how far it reaches: enough to be seen, not a calculation.
+  return (x) => nearY - (x > 0 ? sag * (x / bridge.landsAt) ** 2 : 0);
+}
