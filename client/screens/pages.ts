@@ -4,5 +4,6 @@ import type { Role } from '#domain/progress/command.ts';
 /** The page of each role, each fetched when it is opened: a chief's phone never loads the leader's. */
 export const pages: Partial<Record<Role, LazyExoticComponent<ComponentType>>> = {
   commander: lazy(() => import('./commander/CommanderPage.tsx')),
+  log: lazy(() => import('./log/LogPage.tsx')),
   chief: lazy(() => import('./chief/ChiefPage.tsx')),
 };

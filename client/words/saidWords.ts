@@ -2,6 +2,7 @@
 export const saidWords = {
   said: {
     sending: 'Sending',
+    fetching: 'Fetching',
     recorded: (entry: number) => `In the record, number ${entry}.`,
     breach: (sentence: string) => `Breach: ${sentence}`,
     refused: (sentence: string) => `Refused. ${sentence}`,
@@ -18,6 +19,11 @@ export const saidWords = {
       count === 1
         ? 'One thing is wrong; nothing was read.'
         : `${count} things are wrong; nothing was read.`,
+  },
+  record: {
+    withdrawn: 'withdrawn',
+    by: (who: string) => `by ${who}`,
+    saidBy: (who: string, entered: string) => `said by ${who}, entered by ${entered}`,
   },
   status: {
     'to-come': 'to come',

@@ -1,3 +1,4 @@
+import { expectedCrews, peopleFrom } from '#domain/progress/plannedCrews.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import type { Crew } from '#domain/tasks/work.ts';
 import { words } from '../../words/words.ts';
@@ -83,7 +84,12 @@ function off(state: BuildState, crew: Crew, rest: readonly string[]): Idea[] {
   const task = named ?? nextKeepOff(state);
   if (!task) return [{ meant: null, crew: crew.id, score: 40, instead: words.log.noKeepOff }];
   const fit = state.crews[crew.id]?.fit ?? crew.people;
-  const count = countsIn(named ? rest.slice(0, -1) : rest) ?? { some: fit, all: fit };
+  // A crew that takes part in the task leaves its people at it: the others are off.
+  const own = expectedCrews(state.plan, task).named.includes(crew.id)
+    ? peopleFrom(state.plan, task, crew.id)
+    : 0;
+  const all = { some: Math.max(0, fit - own), all: fit };
+  const count = countsIn(named ? rest.slice(0, -1) : rest) ?? all;
   const body = { task: task.id, crew: crew.id, off: count.some, of: count.all };
   return [{ meant: { kind: 'tell-off', body }, crew: crew.id, score: 45 }];
 }

@@ -8,6 +8,7 @@ import { workOfCrew } from './likely.ts';
 import type { Board, Idea, Reading } from './reading.ts';
 import { siteIdeas } from './siteIdeas.ts';
 import { crewsOfTask, taskIdeas } from './taskIdeas.ts';
+import { warningOf } from './warning.ts';
 
 /** As many ways to understand a line as a person can look over while somebody waits on the radio. */
 const most = 7;
@@ -26,7 +27,8 @@ export function readLine(line: string, { state, now }: Board): readonly Reading[
       : [...siteIdeas(state, tokens), ...namedIdeas(state, tokens)];
   const readings = ideas.map(({ meant, score, crew, instead }): Reading => {
     const sentence = instead ?? (meant ? entrySentence(state, meant) : '');
-    return { sentence, meant, score, at, by: by ?? chiefOf(state, crew) };
+    const warning = warningOf(state, meant, at ?? now);
+    return { sentence, meant, score, at, by: by ?? chiefOf(state, crew), warning };
   });
   const seen = new Set<string>();
   return readings

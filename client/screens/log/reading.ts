@@ -17,6 +17,8 @@ export type Reading = {
   readonly score: number;
   readonly by: string | null;
   readonly at: number | null;
+  /** The rule it would break, in words; it can be sent all the same, because a fact is a fact. */
+  readonly warning: string | null;
 };
 
 /** What readings are made from. */

@@ -44,10 +44,13 @@ export function taskIdeas(
     return [{ meant, crew, score: fits + odds.part + 20 }];
   }
   const verbs = first === undefined ? openVerbs : meanings(taskVerbs, first);
-  return verbs
+  const ideas = verbs
     .filter((verb) => verb !== 'part')
-    .map((verb) => ({ ...ideaOf(state, crew, task, verb, more.join(' ')), verb }))
-    .map(({ verb, ...idea }) => ({ ...idea, crew, score: fits + odds[verb] }));
+    .map((verb): Idea => {
+      const idea = ideaOf(state, crew, task, verb, more.join(' '));
+      return { ...idea, crew, score: fits + odds[verb] };
+    });
+  return [...ideas, ...askToStart(task, verbs, fits + odds.started)];
 }
 
 const openVerbs: readonly Verb[] = ['started', 'finished', 'stopped', 'resumed'];
@@ -73,6 +76,12 @@ function ideaOf(
     case 'resumed':
       return { meant: { kind: 'tell-resumed', body: of } };
   }
+}
+
+/** A keep-off task is asked for, and refused while anybody may stand in its way; that it ran all the same can be told. */
+function askToStart(task: Task, verbs: readonly Verb[], score: number): Idea[] {
+  if (!task.keepOff || !verbs.includes('started')) return [];
+  return [{ meant: { kind: 'start-keep-off', body: { task: task.id } }, score: score + 1 }];
 }
 
 /** "half", "quarter", "50%", "part 50": the share that is done, 0 to 1; null when none is said. */

@@ -1,0 +1,27 @@
+import { orderIndex } from '#domain/progress/orderIndex.ts';
+import { mayWorkAt } from '#domain/progress/plannedCrews.ts';
+import { breachesOf } from '#domain/progress/rules/breaches.ts';
+import type { BuildState } from '#domain/progress/state.ts';
+import { words } from '../../words/words.ts';
+import type { Meant } from './reading.ts';
+
+/** What is amiss with a report about work before it is sent: the rule it would break, or a crew that was not to do it. */
+export function warningOf(state: BuildState, meant: Meant | null, at: number): string | null {
+  switch (meant?.kind) {
+    case 'tell-started':
+    case 'tell-finished':
+    case 'tell-resumed':
+    case 'tell-part':
+    case 'tell-stopped': {
+      const happenedAt = new Date(at).toISOString();
+      const by = { role: 'log' as const, name: '' };
+      const told = { ...meant, id: '', by, happenedAt, receivedAt: happenedAt };
+      const broken = breachesOf(state, told, happenedAt)[0];
+      if (broken) return words.log.wouldBreak(broken.sentence);
+      const task = orderIndex(state.work).task.get(meant.body.task);
+      return task && !mayWorkAt(state, task, meant.body.crew) ? words.log.notItsTask : null;
+    }
+    default:
+      return null;
+  }
+}
