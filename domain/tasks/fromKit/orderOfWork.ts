@@ -5,6 +5,7 @@ import { bad, good, type Result } from '../../result.ts';
 import { findLoop, topologicalOrder } from '../graph.ts';
 import type { Link, Work } from '../work.ts';
 import { expand } from './expand.ts';
+import { withoutShortcuts } from './shortcuts.ts';
 
 /**
  * The whole order of work of a bridge: every task with its people, minutes, zones, holds, cautions, stores and what it
@@ -30,7 +31,7 @@ export function orderOfWork(bridge: Bridge, kit: Kit): Result<Work, Refusal> {
     const sentence = `The order of work of kit ${kit.name} goes round in a circle: ${loop.join(', ')}. Mend the kit file.`;
     return bad(refusal('loop-in-order', sentence, loop));
   }
-  return good(inOrder(work));
+  return good(inOrder({ ...work, links: withoutShortcuts(work) }));
 }
 
 /** Sorts by earliest start with likely minutes and stores as they come, then as the kit writes them; and numbers. */
