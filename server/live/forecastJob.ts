@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
+import { minutesBetween } from '#domain/progress/instants.ts';
 import type { BuildState } from '#domain/progress/state.ts';
+import { openedOf } from '#domain/progress/views/opened.ts';
 import { pastOf } from '#domain/progress/views/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import type { Work } from '#domain/tasks/work.ts';
@@ -10,13 +12,9 @@ export function seedOf(build: string): number {
   return createHash('sha256').update(build).digest().readUInt32BE() >>> 1;
 }
 
-/** Minutes from the start of the build to an instant. */
-export function minutesAfterStart(state: BuildState, instant: string): number {
-  return (Date.parse(instant) - Date.parse(state.start)) / 60_000;
-}
-
+/** Minutes after the start of the build at which traffic is wanted; null when nobody said. */
 export function minutesAskedFor(state: BuildState): number | null {
-  return state.askedFor === null ? null : minutesAfterStart(state, state.askedFor);
+  return state.askedFor === null ? null : minutesBetween(state.start, state.askedFor);
 }
 
 /** The order of work with each load at the time it came or is now expected, and each crew as strong as it is now. */
@@ -27,7 +25,7 @@ export function workAsTold(state: BuildState): Work {
   }));
   const loads = state.work.loads.map((load) => {
     const told = state.loads[load.id];
-    return told ? { ...load, arrives: minutesAfterStart(state, told.at) } : load;
+    return told ? { ...load, arrives: minutesBetween(state.start, told.at) } : load;
   });
   return { ...state.work, crews, loads };
 }
@@ -35,7 +33,7 @@ export function workAsTold(state: BuildState): Work {
 /** Why there is nothing to forecast, in words for the page; null when there is. */
 export function whyNoForecast(state: BuildState): string | null {
   if (state.plan === null) return 'No plan has been accepted yet.';
-  if (state.tasks[state.plan.opening]?.status === 'done') return 'The bridge is open to traffic.';
+  if (openedOf(state).open) return 'The bridge is open to traffic.';
   return null;
 }
 

@@ -1,0 +1,91 @@
+import { classicEstimate } from '#domain/forecast/classic.ts';
+import { simulate } from '#domain/forecast/simulate.ts';
+import { bad, good, type Result } from '#domain/result.ts';
+import { criticalPath } from '#domain/schedule/criticalPath.ts';
+import { makePlan } from '#domain/schedule/makePlan.ts';
+import type { TableFile } from '#domain/tasks/tableFile.ts';
+import { readTables } from '#domain/tasks/tables.ts';
+import type { Work } from '#domain/tasks/work.ts';
+import { faultLine } from './faultLine.ts';
+import type { CommandIo } from './io.ts';
+import { type PlanArgs, planArgs, planUsage } from './planArgs.ts';
+import { planReport } from './planReport.ts';
+import { planText } from './planText.ts';
+
+/** `spanwright plan`: plans a table of tasks and forecasts its opening. Resolves to the exit code. */
+export async function run(args: string[], io: CommandIo): Promise<number> {
+  const read = planArgs(args);
+  if (!read.ok) {
+    return fail(io, [read.reason, planUsage]);
+  }
+  const options = read.value;
+  const work = await readWork(options, io);
+  if (!work.ok) {
+    return fail(io, work.reason);
+  }
+  const report = reportOf(work.value, options);
+  if (!report.ok) {
+    return fail(io, [report.reason]);
+  }
+  const lines = options.json
+    ? [JSON.stringify(report.value, null, 2)]
+    : planText(work.value, report.value);
+  for (const line of lines) {
+    io.out(line);
+  }
+  return 0;
+}
+
+async function readWork(options: PlanArgs, io: CommandIo): Promise<Result<Work, string[]>> {
+  const unread: string[] = [];
+  const table = async (file: string | undefined): Promise<TableFile | undefined> => {
+    if (file === undefined) {
+      return undefined;
+    }
+    try {
+      return { file, text: await io.readFile(file) };
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      unread.push(`${file}: cannot be read (${why}).`);
+      return undefined;
+    }
+  };
+  const tasks = await table(options.file);
+  const crews = await table(options.crews);
+  const links = await table(options.links);
+  if (!tasks || unread.length > 0) {
+    return bad(unread);
+  }
+  const work = readTables({ tasks, crews, links });
+  return work.ok ? work : bad(work.reason.map(faultLine));
+}
+
+function reportOf(work: Work, options: PlanArgs): Result<ReturnType<typeof planReport>, string> {
+  const { by: askedFor, runs, seed, shape, seconds } = options;
+  const critical = criticalPath(work, shape);
+  if (!critical.ok) {
+    return bad(critical.reason.sentence);
+  }
+  const end = seconds === null ? null : performance.now() + seconds * 1000;
+  const search =
+    end === null
+      ? {}
+      : { effort: Number.MAX_SAFE_INTEGER, shouldStop: () => performance.now() >= end };
+  const crews = options.crews !== undefined;
+  const plan = makePlan(work, { shape, crews, seed, ...search });
+  if (!plan.ok) {
+    return bad(plan.reason.sentence);
+  }
+  const minutesOf = new Map(work.tasks.map(({ id, minutes }) => [id, minutes]));
+  const onPath = critical.value.path.flatMap((id) => minutesOf.get(id) ?? []);
+  const classic = classicEstimate(onPath, askedFor);
+  const forecast = simulate(work, plan.value, { runs, seed, shape, askedFor });
+  return good(planReport(work, plan.value, critical.value, classic, forecast));
+}
+
+function fail(io: CommandIo, lines: readonly string[]): number {
+  for (const line of lines) {
+    io.err(line);
+  }
+  return 2;
+}
