@@ -55,7 +55,7 @@ export type LaunchRules = Static<typeof LaunchRules>;
 export const LoadTemplate = Type.Object(
   {
     id: KitId,
-    /** With `{bays}`: "deck for {bays}". */
+    /** With the number of the load and the bays it carries parts of: "Truck {load}, deck for {bays}". */
     name: Type.String({ minLength: 1, maxLength: 80 }),
     /** Groups it carries whole: those per bridge and per nose section, or per bay for all bays. */
     groups: Type.Array(KitId),

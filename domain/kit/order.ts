@@ -15,7 +15,7 @@ import { Minutes } from '../tasks/task.ts';
  * - its **side**, its **bank**, its **load**.
  *
  * Texts (`makes`, `name`, ids of crews and zones) hold placeholders in braces: `{bay}`, `{bays}`, `{lot}`, `{section}`,
- * `{stage}`, `{metres}`, `{landing}` (", tip lands" or nothing), `{side}`, `{bank}`, `{load}` (number), `{load-name}`.
+ * `{stage}`, `{metres}`, `{landing}` (", tip lands" or nothing), `{side}`, `{bank}`, `{load}` (its number).
  */
 
 /** Ids inside a kit: small letters, digits and `-`. */

@@ -149,6 +149,12 @@ function checkTasks(
     for (const zone of task.zones.filter((id) => !zones.has(id))) {
       add('zones', zone, 'a zone of this kit');
     }
+    const people = task.needs.reduce((sum, need) => sum + need.people.usual, 0);
+    for (const { id, room } of kit.zones) {
+      if (task.zones.includes(id) && room !== undefined && people > room) {
+        add('zones', `${people} people in ${id}`, `at most ${room}, the room of that zone`);
+      }
+    }
     if (template.effect && !task.effect) {
       add('effect', template.effect, 'an effect on what this task repeats along');
     }

@@ -35,8 +35,6 @@ function wordFor(word: string, repetition: Repetition, bridge: Bridge): string |
       return repetition.bank;
     case 'load':
       return textOf(repetition.load?.number);
-    case 'load-name':
-      return repetition.load?.name ?? null;
     default:
       return null;
   }

@@ -31,9 +31,11 @@ export function loadsOf(kit: Kit, bridge: Bridge): CarriedLoad[] {
       ];
       const number = loads.length + 1;
       loads.push({
-        id: `truck-${number}`,
+        id: `load-${number}`,
         number,
-        name: template.name.replaceAll('{bays}', bayWords(bays ?? [])),
+        name: template.name
+          .replaceAll('{load}', String(number))
+          .replaceAll('{bays}', bayWords(bays ?? [])),
         from: template.id,
         arrives: template.arrives + at * (template.every ?? 0),
         tonnes: Math.round(massOf(kit, bridge, carries)) / 1000,
