@@ -4,10 +4,12 @@ import type { TypeBoxTypeProvider } from '@fastify/type-provider-typebox';
 import fastify, { type FastifyServerOptions } from 'fastify';
 import type { TSchema } from 'typebox';
 import { guardRoutes } from './access/gate.ts';
+import { compressReplies } from './compress.ts';
 import { answerErrors, FormWrong } from './errors.ts';
 import { formReader } from './form.ts';
 import type { Kits } from './kits.ts';
 import type { Ledger } from './ledger/ledger.ts';
+import { withStorageFailures } from './ledger/storageFailures.ts';
 import { LiveBuilds } from './live/liveBuilds.ts';
 import { Proposals } from './live/proposals.ts';
 import { describeApi, openApiRoute } from './openapi.ts';
@@ -52,7 +54,8 @@ export type AppOptions = {
 
 /** Builds the application; it listens to nothing yet. Closing it closes its feeds, not the ledger nor the planner. */
 export async function buildApp(options: AppOptions): Promise<App> {
-  const { clock, ids, ledger, planner, kits, version, openDemo } = options;
+  const { clock, ids, planner, kits, version, openDemo } = options;
+  const ledger = withStorageFailures(options.ledger);
   const app: App = fastify({
     logger: options.logger ?? false,
     bodyLimit: 256_000,
@@ -83,6 +86,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   checkForms(app);
   answerErrors(app);
   await protect(app, ledger, options.requestsPerMinute ?? 1200);
+  compressReplies(app);
   await describeApi(app, version);
 
   openApiRoute(app);
@@ -148,7 +152,6 @@ async function protect(app: App, ledger: Ledger, requestsPerMinute: number): Pro
   app.addHook('onRequest', async (request, reply) => {
     if (request.url.startsWith('/api')) reply.header('cache-control', 'no-store');
   });
-  guardRoutes(app, ledger);
   await app.register(rateLimit, {
     max: requestsPerMinute,
     timeWindow: 60_000,
@@ -156,4 +159,5 @@ async function protect(app: App, ledger: Ledger, requestsPerMinute: number): Pro
     hook: 'preParsing',
     keyGenerator: ({ caller, ip }) => caller?.link ?? ip,
   });
+  guardRoutes(app, ledger);
 }

@@ -2,7 +2,7 @@ import type { FastifyError } from 'fastify';
 import type { Fault } from '#domain/fault.ts';
 import { refusal } from '#domain/refusal.ts';
 import type { RefusalReply } from '#shared/wire.ts';
-import { StorageFailure } from './live/storageFailure.ts';
+import { StorageFailure } from './ledger/storageFailures.ts';
 import { refuse } from './refuse.ts';
 import type { App } from './site.ts';
 

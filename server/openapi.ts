@@ -49,7 +49,7 @@ export async function describeApi(app: App, version: string): Promise<void> {
     },
     transformObject: (document) =>
       'openapiObject' in document
-        ? nameSchemas(document.openapiObject as { components?: object })
+        ? nameSchemas(withRefusals(document.openapiObject))
         : document.swaggerObject,
   });
 }
@@ -63,8 +63,29 @@ export function openApiRoute(app: App): void {
   );
 }
 
+/** Any route may refuse: the link, the size, the rate. */
+function withRefusals<Document extends { paths?: object | undefined }>(
+  document: Document,
+): Document {
+  const refused = {
+    description: 'A refusal with its code and what to do',
+    content: { 'application/json': { schema: wire.RefusalReply } },
+  };
+  for (const path of Object.values(document.paths ?? {}) as Record<
+    string,
+    { responses: object }
+  >[]) {
+    for (const operation of Object.values(path)) {
+      operation.responses = { ...operation.responses, default: refused };
+    }
+  }
+  return document;
+}
+
 /** Puts each named schema once among the components, and a reference wherever it stood. */
-function nameSchemas<Document extends { components?: object }>(document: Document): Document {
+function nameSchemas<Document extends { components?: object | undefined }>(
+  document: Document,
+): Document {
   const names = new Map<string, string>();
   for (const [name, schema] of named) names.set(JSON.stringify(schema), name);
 

@@ -9,6 +9,9 @@ import { type Caller, callerOf } from './caller.ts';
 /** Who may use a route: everyone without a link, or the carriers of these links. */
 export type Callers = 'anyone' | readonly (Role | 'host')[];
 
+/** Unknown links that one address may try: a secret cannot be guessed, but trying costs the server work. */
+const guessesPerMinute = 120;
+
 export const everyRole: readonly Role[] = ['leader', 'log', 'chief', 'inspector', 'commander'];
 
 declare module 'fastify' {
@@ -23,10 +26,22 @@ declare module 'fastify' {
 
 /**
  * Checks the link of every request to the API before anything else of it is read. A route that does not say who may
- * use it cannot be registered.
+ * use it cannot be registered. Needs the rate limiter to be registered before it.
  */
 export function guardRoutes(app: App, ledger: Ledger): void {
   app.decorateRequest('caller', null);
+
+  const guesses = app.createRateLimit({
+    max: guessesPerMinute,
+    timeWindow: 60_000,
+    keyGenerator: ({ ip }) => `guesses ${ip}`,
+  });
+
+  async function tooManyGuesses(request: FastifyRequest): Promise<Refusal | null> {
+    const limit = await guesses(request);
+    if (limit.isAllowed || !limit.isExceeded) return null;
+    return refusal('too-many-requests', 'Too many unknown links from here. Wait a minute.');
+  }
 
   app.addHook('onRoute', ({ url, method, config }) => {
     if (url.startsWith('/api') && config?.callers === undefined) {
@@ -38,7 +53,7 @@ export function guardRoutes(app: App, ledger: Ledger): void {
     const { callers } = request.routeOptions.config;
     if (callers === undefined || callers === 'anyone') return;
     const found = await callerOf(ledger, request.headers.authorization);
-    if (!found.ok) return refuse(reply, found.reason);
+    if (!found.ok) return refuse(reply, (await tooManyGuesses(request)) ?? found.reason);
     request.caller = found.value;
     const reason = whyNot(found.value, callers, buildIn(request));
     if (reason) return refuse(reply, reason);

@@ -7,7 +7,6 @@ import type { Ledger, StoredReceipt } from '../ledger/ledger.ts';
 import { DeltaRing } from './deltaRing.ts';
 import { Feeds } from './feeds.ts';
 import { sseEvent } from './sse.ts';
-import { StorageFailure } from './storageFailure.ts';
 
 const page = 500;
 const ringRoom = 500;
@@ -64,28 +63,24 @@ export class LiveBuild {
   async keep(entries: readonly NewEntry[], receipt: StoredReceipt): Promise<void> {
     const after = this.#state.number;
     const numbered = entries.map(
-      (entry, place): Entry => ({ ...entry, number: after + 1 + place }),
+      (entry, place): Entry => ({ number: after + 1 + place, ...entry }),
     );
     const texts = numbered.map((entry) => JSON.stringify(entry));
     try {
       await this.#ledger.append({ build: this.build, after, texts, receipt });
     } catch (error) {
       this.#doubtful = true;
-      throw new StorageFailure('the ledger failed to append', { cause: error });
+      throw error;
     }
     // What is folded is what was stored, not what was meant.
     this.#fold(texts);
   }
 
   async #catchUp(): Promise<void> {
-    try {
-      for (;;) {
-        const entries = await this.#ledger.entries(this.build, this.#state.number, page);
-        this.#fold(entries.map(({ text }) => text));
-        if (entries.length < page) break;
-      }
-    } catch (error) {
-      throw new StorageFailure('the ledger failed to read', { cause: error });
+    for (;;) {
+      const entries = await this.#ledger.entries(this.build, this.#state.number, page);
+      this.#fold(entries.map(({ text }) => text));
+      if (entries.length < page) break;
     }
     this.#doubtful = false;
   }

@@ -30,7 +30,7 @@ export async function openBuild(
     const decision = decide(state, command);
     if (!decision.ok) return bad(decision.reason);
     const after = state.number;
-    const entries = decision.value.map((entry, place) => ({ ...entry, number: after + 1 + place }));
+    const entries = decision.value.map((entry, place) => ({ number: after + 1 + place, ...entry }));
     const receipt: Receipt = {
       id: command.id,
       outcome: 'recorded',

@@ -6,7 +6,6 @@ import type { CommandRequest, Receipt, RefusalReply } from '#shared/wire.ts';
 import type { Ledger, StoredReceipt } from '../ledger/ledger.ts';
 import { fingerprint } from './fingerprint.ts';
 import type { LiveBuild } from './liveBuild.ts';
-import { StorageFailure } from './storageFailure.ts';
 import { happenedAtCorrected } from './times.ts';
 import type { ReadBody } from './wireCommand.ts';
 
@@ -14,8 +13,8 @@ export type Taken = { readonly status: number; readonly text: string };
 
 /**
  * Takes one command: decides, keeps entries and receipt together, shows them, and answers. The same id again gets
- * the kept answer and changes nothing. Rejects with `StorageFailure` when it could not be kept; the device may then
- * send the same again.
+ * the kept answer and changes nothing. Rejects when it could not be kept; the device may then send the same
+ * again.
  */
 export function takeCommand(
   { live, ledger, readBody }: { live: LiveBuild; ledger: Ledger; readBody: ReadBody },
@@ -26,7 +25,7 @@ export function takeCommand(
   return live.serial(async () => {
     const { id } = request;
     const print = fingerprint(request, author);
-    const known = await receiptOf(ledger, live.build, id);
+    const known = await ledger.receipt(live.build, id);
     if (known) return known.request === print ? known : idUsedOtherwise(id);
 
     const answer = (receipt: Receipt): StoredReceipt => ({
@@ -63,14 +62,6 @@ export function takeCommand(
     await live.keep(decision.value, receipt);
     return receipt;
   });
-}
-
-async function receiptOf(ledger: Ledger, build: string, id: string): Promise<StoredReceipt | null> {
-  try {
-    return await ledger.receipt(build, id);
-  } catch (error) {
-    throw new StorageFailure('the ledger failed to read', { cause: error });
-  }
 }
 
 /** Not kept: the id already has its receipt. */
