@@ -1,7 +1,7 @@
 import { isOpen } from '../data/sender.ts';
 import { useBuild } from '../data/useBuild.ts';
 import { useNow } from '../data/useNow.ts';
-import { clock, timeGroup, zoneName } from '../words/units.ts';
+import { clock, dateTimeGroup, zoneName } from '../words/units.ts';
 import { words } from '../words/words.ts';
 import { HaltButton } from './HaltButton.tsx';
 import { LineState } from './LineState.tsx';
@@ -20,7 +20,7 @@ export function BuildHead({ page }: { readonly page: string }) {
         </p>
         <p>
           <strong className="build-head-clock">{clock(now, state.zone)}</strong>{' '}
-          <span className="second">{timeGroup(now, state.zone)}</span>
+          <span className="second">{dateTimeGroup(now, state.zone)}</span>
         </p>
       </div>
       <div className="build-head-line">

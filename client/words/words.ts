@@ -1,5 +1,7 @@
+import { commanderWords } from './commanderWords.ts';
 import { drawingWords } from './drawingWords.ts';
 import { haltWords } from './haltWords.ts';
+import { jobWords } from './jobWords.ts';
 import { logWords } from './logWords.ts';
 import { saidWords } from './saidWords.ts';
 import { shellWords } from './shellWords.ts';
@@ -8,7 +10,9 @@ import { shellWords } from './shellWords.ts';
 export const words = {
   ...shellWords,
   ...drawingWords,
+  ...commanderWords,
   ...saidWords,
   ...haltWords,
+  ...jobWords,
   ...logWords,
 } as const;

@@ -3,18 +3,18 @@ import type { BuildState } from '#domain/progress/state.ts';
 import type { Crew } from '#domain/tasks/work.ts';
 import { words } from '../../words/words.ts';
 import { nextKeepOff, workOfCrew } from './likely.ts';
-import type { Idea } from './reading.ts';
+import type { Board, Idea } from './reading.ts';
 import { taskIdeas } from './taskIdeas.ts';
 import { crewVerbs, meanings, taskVerbs } from './verbs.ts';
 
 /** What a line may mean once its crew is known and no task number follows. */
-export function crewIdeas(state: BuildState, crew: Crew, rest: readonly string[]): Idea[] {
+export function crewIdeas({ state, now }: Board, crew: Crew, rest: readonly string[]): Idea[] {
   const [first, second] = rest;
   const ideas = [...countIdeas(state, crew, rest), ...verbIdeas(state, crew, rest)];
   // "left done": its only work, or one of several.
   const verbs = meanings(taskVerbs, first);
   if (first === undefined || (verbs.length > 0 && !/^\d+$/.test(second ?? ''))) {
-    const { atWork, next } = workOfCrew(state, crew.id);
+    const { atWork, next } = workOfCrew(state, crew.id, now);
     for (const [place, task] of [...atWork, ...next].entries()) {
       ideas.push(
         ...taskIdeas(state, crew.id, task, rest).map((idea) => ({

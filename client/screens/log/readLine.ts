@@ -17,14 +17,15 @@ const most = 7;
  * Every way to understand a typed line, likeliest first: crew and task number in either order, then what happened;
  * or what came to the site. An empty line gives what is most likely to be told next.
  */
-export function readLine(line: string, { state, now }: Board): readonly Reading[] {
+export function readLine(line: string, board: Board): readonly Reading[] {
+  const { state, now } = board;
   const { tokens, at, by } = cutLine(line, now, state.zone);
   const ideas =
     tokens.length === 0
       ? line.trim() === ''
-        ? dueIdeas(state)
+        ? dueIdeas(board)
         : []
-      : [...siteIdeas(state, tokens), ...namedIdeas(state, tokens)];
+      : [...siteIdeas(state, tokens), ...namedIdeas(board, tokens)];
   const readings = ideas.map(({ meant, score, crew, instead }): Reading => {
     const sentence = instead ?? (meant ? entrySentence(state, meant) : '');
     const warning = warningOf(state, meant, at ?? now);
@@ -44,10 +45,10 @@ function chiefOf(state: BuildState, crew: string | undefined): string | null {
 }
 
 /** What is most likely to be told next: work that is under way gets finished, longest under way first. */
-function dueIdeas(state: BuildState): Idea[] {
+function dueIdeas({ state, now }: Board): Idea[] {
   return state.work.crews
     .flatMap(({ id }) => {
-      const { atWork, next } = workOfCrew(state, id, 1);
+      const { atWork, next } = workOfCrew(state, id, now);
       const [task] = atWork.length > 0 ? atWork : next;
       return task ? [{ crew: id, task }] : [];
     })
@@ -66,7 +67,8 @@ function since(state: BuildState, task: string): string {
 }
 
 /** Lines that begin with a crew, a task number, or both. */
-function namedIdeas(state: BuildState, tokens: readonly string[]): Idea[] {
+function namedIdeas(board: Board, tokens: readonly string[]): Idea[] {
+  const { state } = board;
   const [first = '', ...rest] = tokens;
   const number = /^\d{1,4}$/.test(first) ? Number(first) : null;
   const task = state.work.tasks.find((one) => one.number === number);
@@ -79,14 +81,15 @@ function namedIdeas(state: BuildState, tokens: readonly string[]): Idea[] {
     return [...withCrew, ...without];
   }
   return crewsCalled(first, state.work).flatMap((crew, place) =>
-    ofCrew(state, crew, rest.slice(restOfName(crew, rest))).map((idea) => ({
+    ofCrew(board, crew, rest.slice(restOfName(crew, rest))).map((idea) => ({
       ...idea,
       score: idea.score - place,
     })),
   );
 }
 
-function ofCrew(state: BuildState, crew: Crew, rest: readonly string[]): Idea[] {
+function ofCrew(board: Board, crew: Crew, rest: readonly string[]): Idea[] {
+  const { state } = board;
   // "left 57 done" and "left done 57" are one.
   const swapped = /^\d+$/.test(rest[1] ?? '') && !/^\d+$/.test(rest[0] ?? '');
   const [number, ...more] = swapped ? [rest[1], rest[0], ...rest.slice(2)] : rest;
@@ -99,5 +102,5 @@ function ofCrew(state: BuildState, crew: Crew, rest: readonly string[]): Idea[] 
         more.filter((word) => word !== undefined),
       )
     : [];
-  return [...asTask, ...crewIdeas(state, crew, rest)];
+  return [...asTask, ...crewIdeas(board, crew, rest)];
 }

@@ -43,8 +43,7 @@ export function decidePass(
   }
   const refused = refuseValues(hold, values);
   if (refused) return bad(refused);
-  const ownWork =
-    builders(state, task).has(plain(name)) || builders(state, task).has(plain(command.by.name));
+  const ownWork = isOwnWork(state, task, name) || isOwnWork(state, task, command.by.name);
   return good(ownWork ? { ownWork } : {});
 }
 
@@ -103,6 +102,11 @@ function outsideInWords(measure: Measure, value: number | boolean | undefined): 
     ...(most === undefined ? [] : [`at most ${most}${shown}`]),
   ];
   return `${name} is ${value}${shown}, allowed is ${inWords(limits)}`;
+}
+
+/** Whether somebody would inspect what they built: they told work on the tasks that a hold looks at, or lead the crew. */
+export function isOwnWork(state: BuildState, hold: string, name: string): boolean {
+  return plain(name) !== '' && builders(state, hold).has(plain(name));
 }
 
 /** Names of those who told work, or lead a crew that did, on the tasks that a hold looks at. */
