@@ -2,11 +2,12 @@ import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import type { Task } from '../tasks/task.ts';
 import { type LinkArrays, linkArrays } from './linkArrays.ts';
+import { lastLoad, type Manning } from './manning.ts';
 import { openingTasks } from './opening.ts';
 import type { Busy } from './profile.ts';
 import { type Resources, resourcesOf } from './resources.ts';
 import type { SettledPast } from './settled.ts';
-import { type Manning, type Way, waysOf } from './ways.ts';
+import { type Way, waysOf } from './ways.ts';
 
 /**
  * The work still to be planned, in flat arrays: times in seconds after the start of the build, tasks numbered so that
@@ -135,17 +136,6 @@ function openLinks(links: LinkArrays, numbers: Int32Array, count: number): OpenL
   };
 }
 
-/** When stores are in, seconds after the start of the build. */
-export function loadsIn(manning: Manning, task: Task): number {
-  let arrives = 0;
-  for (const load of manning.work.loads) {
-    if (task.loads.includes(load.id)) {
-      arrives = Math.max(arrives, Math.ceil(load.arrives * 60));
-    }
-  }
-  return arrives;
-}
-
 function releases(
   manning: Manning,
   past: SettledPast,
@@ -153,7 +143,9 @@ function releases(
   numbers: Int32Array,
   tasks: readonly Task[],
 ): Float64Array {
-  const release = Float64Array.from(tasks, (task) => Math.max(past.now, loadsIn(manning, task)));
+  const release = Float64Array.from(tasks, (task) =>
+    Math.max(past.now, lastLoad(manning, task).in),
+  );
   for (let from = 0; from < numbers.length; from += 1) {
     const settled = past.tasks.get(manning.work.tasks[links.rows[from]!]!.id);
     if (!settled) {

@@ -2,13 +2,14 @@ import type { Compiled } from './compile.ts';
 
 /**
  * Longest paths over links with every task in its quickest way, in seconds: `head` is the earliest start (stores, now
- * and the crews' coming on taken in), `tail` the least time from a task's start to the opening, `-Infinity` where the
- * task does not lead to it.
+ * and the crews' coming on taken in), `tail` the least time from a task's start to the opening, `rest` that from its
+ * finish; `-Infinity` where the task does not lead to it, and `rest` also where only its start does.
  */
 export type HeadsAndTails = {
   readonly quickest: Float64Array;
   readonly head: Float64Array;
   readonly tail: Float64Array;
+  readonly rest: Float64Array;
 };
 
 export function headsAndTails(compiled: Compiled): HeadsAndTails {
@@ -29,13 +30,16 @@ export function headsAndTails(compiled: Compiled): HeadsAndTails {
     }
   }
   const tail = new Float64Array(count);
+  const rest = new Float64Array(count);
   for (let task = count - 1; task >= 0; task -= 1) {
-    tail[task] = goal[task] === 1 ? quickest[task]! : Number.NEGATIVE_INFINITY;
+    rest[task] = goal[task] === 1 ? 0 : Number.NEGATIVE_INFINITY;
+    tail[task] = Number.NEGATIVE_INFINITY;
     for (let at = compiled.afterHead[task]!; at < compiled.afterHead[task + 1]!; at += 1) {
-      const length = compiled.afterFromStart[at] ? 0 : quickest[task]!;
-      const through = length + compiled.afterWait[at]! + tail[compiled.after[at]!]!;
-      tail[task] = Math.max(tail[task]!, through);
+      const through = compiled.afterWait[at]! + tail[compiled.after[at]!]!;
+      const bounded = compiled.afterFromStart[at] ? tail : rest;
+      bounded[task] = Math.max(bounded[task]!, through);
     }
+    tail[task] = Math.max(tail[task]!, quickest[task]! + rest[task]!);
   }
-  return { quickest, head, tail };
+  return { quickest, head, tail, rest };
 }

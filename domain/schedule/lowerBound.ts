@@ -14,31 +14,38 @@ export function lowerBound(compiled: Compiled): number {
   for (let task = 0; task < compiled.count; task += 1) {
     bound = Math.max(bound, times.head[task]! + times.tail[task]!);
   }
-  for (let of = 0; of < compiled.capacity.length; of += 1) {
-    bound = Math.max(bound, energyBound(compiled, times, of));
+  for (const [of, demands] of demandsOf(compiled, times).entries()) {
+    bound = Math.max(bound, energyBound(demands, compiled.capacity[of]!));
   }
   return bound;
 }
 
 type Demand = { readonly head: number; readonly rest: number; readonly energy: number };
 
-/** Of all tasks that start after some head and leave at least some tail behind them, the work of one resource. */
-function energyBound(compiled: Compiled, times: HeadsAndTails, of: number): number {
-  const demands: Demand[] = [];
+/** By resource: what every task that leads to the opening spends on it, in whichever way it is done. */
+function demandsOf(compiled: Compiled, times: HeadsAndTails): Demand[][] {
+  const demands: Demand[][] = Array.from(compiled.capacity, () => []);
   for (let task = 0; task < compiled.count; task += 1) {
-    const energy = leastEnergy(compiled, task, of);
-    const tail = times.tail[task]!;
-    if (energy > 0 && tail !== Number.NEGATIVE_INFINITY) {
-      // With a start-link behind it a task can have less behind its start than its own length.
-      const rest = Math.max(0, tail - times.quickest[task]!);
-      const spent = tail < times.quickest[task]! ? 0 : energy;
-      demands.push({ head: times.head[task]!, rest, energy: spent });
+    const rest = times.rest[task]!;
+    // What only has to be started, or may run on past the opening, need not have been done by then.
+    if (rest < 0) {
+      continue;
+    }
+    const first = compiled.wayHead[task]!;
+    for (let use = compiled.useHead[first]!; use < compiled.useHead[first + 1]!; use += 1) {
+      const of = compiled.useOf[use]!;
+      const energy = leastEnergy(compiled, task, of);
+      demands[of]!.push({ head: times.head[task]!, rest, energy });
     }
   }
+  return demands;
+}
+
+/** The work of one resource by all tasks that start after some head and leave at least some rest behind them. */
+function energyBound(demands: readonly Demand[], capacity: number): number {
   const rests = limits(demands.map(({ rest }) => rest));
   const heads = new Set(limits(demands.map(({ head }) => head)));
   const late = [...demands].sort((one, other) => other.head - one.head);
-  const capacity = compiled.capacity[of]!;
   let bound = 0;
   for (const rest of rests) {
     let energy = 0;

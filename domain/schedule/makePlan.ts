@@ -5,6 +5,7 @@ import type { Work } from '../tasks/work.ts';
 import { type Compilation, compile } from './compile.ts';
 import { type HandedTask, handOver } from './handOver.ts';
 import { lowerBound } from './lowerBound.ts';
+import { type Manning, manningOf } from './manning.ts';
 import { openingTasks } from './opening.ts';
 import type { Past } from './past.ts';
 import type { Plan, PlannedTask } from './plan.ts';
@@ -12,7 +13,6 @@ import { refuseFaultyWork } from './refuseFaultyWork.ts';
 import type { Schedule } from './schedule.ts';
 import { searchPlan } from './searchPlan.ts';
 import { type SettledPast, settlePast } from './settled.ts';
-import type { Manning } from './ways.ts';
 
 export type PlanOptions = {
   readonly shape: Shape;
@@ -40,7 +40,7 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
   if (faulty) {
     return bad(faulty);
   }
-  const manning: Manning = { work, shape: options.shape, crews: options.crews };
+  const manning = manningOf(work, options.shape, options.crews);
   const past = settlePast(manning, options.past);
   if (!past.ok) {
     return past;

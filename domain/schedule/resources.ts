@@ -1,7 +1,8 @@
 import type { Task } from '../tasks/task.ts';
+import type { Manning } from './manning.ts';
 import type { Busy } from './profile.ts';
 import type { Settled, SettledPast } from './settled.ts';
-import type { Manning, Way } from './ways.ts';
+import type { Way } from './ways.ts';
 
 /** What tasks hold while they run: people of crews, and room in zones where that can make anybody wait. */
 export type Resources = {

@@ -2,8 +2,10 @@ import { type Refusal, refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
 import type { Task } from '../tasks/task.ts';
+import type { Manning } from './manning.ts';
 import type { Past, PastTask } from './past.ts';
-import { type Manning, stretchOf } from './ways.ts';
+import { secondsNotBefore } from './seconds.ts';
+import { stretchOf } from './ways.ts';
 
 /** A task whose start is past: done, or at work and running on. Seconds after the start of the build. */
 export type Settled = {
@@ -30,7 +32,7 @@ export type SettledPast = {
 export function settlePast(manning: Manning, past: Past | undefined): Result<SettledPast, Refusal> {
   const tasks = new Map<string, Settled>();
   const left = new Map<string, number>();
-  const now = past ? Math.max(0, Math.ceil(past.now * 60)) : 0;
+  const now = past ? Math.max(0, secondsNotBefore(past.now)) : 0;
   const byId = new Map(manning.work.tasks.map((task) => [task.id, task]));
   for (const happened of past?.tasks ?? []) {
     const task = byId.get(happened.task);

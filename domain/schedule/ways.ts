@@ -1,9 +1,10 @@
-import type { Shape } from '../forecast/forecast.ts';
 import { type Refusal, refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
 import type { Need, Task } from '../tasks/task.ts';
 import type { Crew, Work } from '../tasks/work.ts';
+import type { Manning } from './manning.ts';
+import { secondsNotAfter, secondsNotBefore } from './seconds.ts';
 
 /** One way to man a task: which crews with how many people, and what follows from it. Times in seconds. */
 export type Way = {
@@ -19,13 +20,6 @@ export type Way = {
   readonly to: number;
 };
 
-/** How tasks are manned: with the crews of the work, or with as many people as anybody wants. */
-export type Manning = {
-  readonly work: Work;
-  readonly shape: Shape;
-  readonly crews: boolean;
-};
-
 /** A joint task of many needs can be manned in more ways than are worth trying: enough to choose from. */
 const mostWays = 64;
 const mostTries = 20_000;
@@ -37,7 +31,7 @@ const mostTries = 20_000;
  * Refuses with `no-crew-can`, `crew-too-small`, `zone-too-small` or `window-too-short`.
  */
 export function waysOf(manning: Manning, task: Task, left: number): Result<Way[], Refusal> {
-  const room = roomFor(manning.work, task);
+  const room = roomFor(manning, task);
   if (!manning.crews) {
     const people = fitted(task.needs, task.needs.map(usual), room.people);
     return people
@@ -132,10 +126,11 @@ function peopleFrom(work: Work, need: Need, crew: number): number {
 
 type Room = { readonly people: number; readonly zone: string };
 
-function roomFor(work: Work, task: Task): Room {
+function roomFor(manning: Manning, task: Task): Room {
   let tightest: Room = { people: Number.POSITIVE_INFINITY, zone: '' };
-  for (const zone of work.zones) {
-    if (zone.room !== undefined && zone.room < tightest.people && task.zones.includes(zone.id)) {
+  for (const id of task.zones) {
+    const zone = manning.zones.get(id);
+    if (zone?.room !== undefined && zone.room < tightest.people) {
       tightest = { people: zone.room, zone: zone.name };
     }
   }
@@ -182,8 +177,8 @@ function wayWith(
     }
     crews.push({ crew, people: people[at]! });
     if (people[at]! > 0) {
-      from = Math.max(from, Math.ceil((work.crews[crew]!.from ?? 0) * 60));
-      to = Math.min(to, Math.floor((work.crews[crew]!.to ?? Number.POSITIVE_INFINITY) * 60));
+      from = Math.max(from, secondsNotBefore(work.crews[crew]!.from ?? 0));
+      to = Math.min(to, secondsNotAfter(work.crews[crew]!.to ?? Number.POSITIVE_INFINITY));
     }
   }
   const sum = people.reduce((total, count) => total + count, 0);

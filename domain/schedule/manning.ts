@@ -1,0 +1,31 @@
+import type { Shape } from '../forecast/forecast.ts';
+import type { Task } from '../tasks/task.ts';
+import type { Load, Work, Zone } from '../tasks/work.ts';
+import { secondsNotBefore } from './seconds.ts';
+
+/** How tasks are manned: with the crews of the work, or with as many people as anybody wants. */
+export type Manning = {
+  readonly work: Work;
+  readonly shape: Shape;
+  readonly crews: boolean;
+  readonly zones: ReadonlyMap<string, Zone>;
+  readonly loads: ReadonlyMap<string, Load>;
+};
+
+export function manningOf(work: Work, shape: Shape, crews: boolean): Manning {
+  const zones = new Map(work.zones.map((zone) => [zone.id, zone]));
+  const loads = new Map(work.loads.map((load) => [load.id, load]));
+  return { work, shape, crews, zones, loads };
+}
+
+/** When the last of a task's stores is in, seconds after the start of the build, and which load that is. */
+export function lastLoad(manning: Manning, task: Task): { in: number; load: string | null } {
+  let last: { in: number; load: string | null } = { in: 0, load: null };
+  for (const id of task.loads) {
+    const arrives = secondsNotBefore(manning.loads.get(id)?.arrives ?? 0);
+    if (arrives > last.in) {
+      last = { in: arrives, load: id };
+    }
+  }
+  return last;
+}

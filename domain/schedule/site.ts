@@ -1,0 +1,98 @@
+import type { Task } from '../tasks/task.ts';
+import type { Compilation } from './compile.ts';
+import { Gate } from './gate.ts';
+import type { Manning } from './manning.ts';
+import type { HandOver } from './plan.ts';
+import { Pool } from './pool.ts';
+import type { Settled, SettledPast } from './settled.ts';
+import type { Source } from './source.ts';
+
+/** What the links say about the start of a task. */
+export type LinkBound = {
+  /** Seconds. */
+  readonly bound: number;
+  /** Number of the task that sets it; -1 when the task comes after nothing. */
+  readonly from: number;
+  /** Numbers of the tasks that must be finished before it starts. */
+  readonly finished: ReadonlySet<number>;
+};
+
+/**
+ * Where everybody is while a schedule is gone through in order of start. Tasks go by their numbers in the links of all
+ * tasks; what is settled is in place from the beginning.
+ */
+export class Site {
+  /** By resource. */
+  readonly sources: readonly Source[];
+  readonly #manning: Manning;
+  readonly #compilation: Compilation;
+  readonly #start: Float64Array;
+  readonly #finish: Float64Array;
+
+  constructor(manning: Manning, past: SettledPast, compilation: Compilation) {
+    this.#manning = manning;
+    this.#compilation = compilation;
+    const { links, resources, compiled } = compilation;
+    this.#start = new Float64Array(links.rows.length);
+    this.#finish = new Float64Array(links.rows.length);
+    this.sources = resources.unlimited.map((unlimited, of) =>
+      unlimited ? new Gate() : new Pool(compiled.capacity[of]!),
+    );
+    const settled = [...past.tasks].map(([id, times]) => ({
+      number: links.numbers.get(id) as number,
+      times,
+    }));
+    for (const { number, times } of settled) {
+      this.begin(number, times.start, times.finish);
+    }
+    // The last to finish first: where more are at work than there are, those who finish first share their people.
+    settled.sort((one, other) => other.times.finish - one.times.finish);
+    for (const { number, times } of settled) {
+      if (times.atWork) {
+        this.#overlay(number, times);
+      }
+    }
+  }
+
+  #overlay(number: number, times: Settled): void {
+    const task = this.taskOf(number);
+    for (const { of, amount } of this.#compilation.resources.held(task, times)) {
+      const wish = { task: number, amount, keepOff: task.keepOff };
+      this.sources[of]!.overlay(wish, times.finish);
+    }
+  }
+
+  begin(number: number, start: number, finish: number): void {
+    this.#start[number] = start;
+    this.#finish[number] = finish;
+  }
+
+  taskOf(number: number): Task {
+    return this.#manning.work.tasks[this.#compilation.links.rows[number]!]!;
+  }
+
+  nameOf(of: number): { kind: HandOver['kind']; id: string } {
+    const { kind, row } = this.#compilation.resources.of[of]!;
+    const { crews, zones } = this.#manning.work;
+    return { kind, id: kind === 'crew' ? crews[row]!.id : zones[row]!.id };
+  }
+
+  linkBound(to: number): LinkBound {
+    const { beforeHead, before, beforeFromStart, beforeWait } = this.#compilation.links;
+    let bound = Number.NEGATIVE_INFINITY;
+    let binding = -1;
+    const finished = new Set<number>();
+    for (let at = beforeHead[to]!; at < beforeHead[to + 1]!; at += 1) {
+      const from = before[at]!;
+      const counted = beforeFromStart[at] ? this.#start[from]! : this.#finish[from]!;
+      if (counted + beforeWait[at]! >= bound) {
+        bound = counted + beforeWait[at]!;
+        binding = from;
+      }
+      if (!beforeFromStart[at] && beforeWait[at]! >= 0) {
+        finished.add(from);
+      }
+    }
+    return { bound, from: binding, finished };
+  }
+}
