@@ -1,0 +1,89 @@
+import type { Bridge } from '#domain/bridge/bridge.ts';
+import type { Ground } from '#domain/bridge/ground.ts';
+import type { CommandBody } from '#domain/progress/command.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import type { Work } from '#domain/tasks/work.ts';
+import type { Story } from './story.ts';
+
+/** Invented, like everything in the demo. */
+const chiefs: Readonly<Record<string, string>> = {
+  command: 'Lt Orla Venn',
+  left: 'Cpl Tam Ashby',
+  right: 'Cpl Ines Roke',
+  bracing: 'Cpl Jory Pell',
+  rollers: 'Cpl Bea Lunt',
+  stores: 'Cpl Wim Darrow',
+  far: 'Cpl Nell Stroud',
+};
+
+/** Minutes after the start at which traffic was asked for: 17:00 for a start at 11:30. */
+const askedAfter = 330;
+
+/** The load that the story keeps on the road: deck planks without which the nose must not be landed. */
+const lateLoad = 'load-5';
+
+/** Minutes after the start at which it was due, and how late it was told to be. */
+const lateLoadDue = 127;
+const lateBy = 25;
+
+/** The order that opens the demo build at Larch Ford. Times are ISO 8601 UTC. */
+export function larchFordOpening(parts: {
+  readonly start: Date;
+  readonly program: string;
+  readonly ground: Ground;
+  readonly bridge: Bridge;
+  readonly work: Work;
+}): CommandBody<'open-build'> {
+  const { start, program, ground, bridge, work } = parts;
+  return {
+    name: 'Larch Ford',
+    unit: '2 Platoon, flood relief',
+    start: start.toISOString(),
+    askedFor: new Date(start.getTime() + askedAfter * 60_000).toISOString(),
+    zone: ground.zone,
+    confidence: 0.9,
+    program,
+    ground,
+    bridge,
+    work: {
+      ...work,
+      loads: work.loads.map((load) =>
+        load.id === lateLoad ? { ...load, arrives: lateLoadDue } : load,
+      ),
+      crews: work.crews.map((crew) => {
+        const chief = chiefs[crew.id];
+        return chief ? { ...crew, chief } : crew;
+      }),
+    },
+  };
+}
+
+/** What happened at Larch Ford up to the moment at which the demo opens. */
+export function larchFordStory(opening: CommandBody<'open-build'>, plan: Plan): Story {
+  return {
+    opening,
+    plan,
+    missing: new Set([lateLoad, 'load-6']),
+    storesCrew: 'stores',
+    inspector: 'SSgt Ruth Calder',
+    lookouts: {
+      near: { name: 'Sgt Piet Holm', people: 34 },
+      far: { name: 'Cpl Nell Stroud', people: 4 },
+    },
+    asides: [
+      { minutes: 75, kind: 'tell-water', body: { rise: 0.04, level: null } },
+      {
+        minutes: 92,
+        kind: 'tell-hurt',
+        body: { crew: 'bracing', what: 'hand bruised between brace and panel', outOfWork: true },
+        crew: 'bracing',
+      },
+      {
+        minutes: lateLoadDue,
+        kind: 'tell-load-late',
+        body: { load: lateLoad, minutes: lateBy, why: 'held at the rail crossing' },
+        crew: 'stores',
+      },
+    ],
+  };
+}
