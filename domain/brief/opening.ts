@@ -1,6 +1,7 @@
 import type { Forecast } from '../forecast/forecast.ts';
 import { sameMoment } from '../forecast/summary.ts';
 import type { BuildState } from '../progress/state.ts';
+import { openedOf } from '../progress/views/opened.ts';
 import { clockTime } from './clockTime.ts';
 import { confidenceWords, ofTwentyWords } from './confidence.ts';
 
@@ -14,12 +15,6 @@ export type OpeningWords = {
   readonly asked: string | null;
 };
 
-/** What the opening words need to know of a build. */
-export type OpeningOf = Pick<
-  BuildState,
-  'start' | 'askedFor' | 'zone' | 'confidence' | 'plan' | 'tasks'
->;
-
 /**
  * The time to open in words, the leader's confidence first, then the even chance: a middle never
  * stands alone, because it is late half the time. Clock times are of the site, rounded up to the
@@ -27,10 +22,10 @@ export type OpeningOf = Pick<
  */
 export function openingHeadline(
   forecast: Forecast | null,
-  build: OpeningOf,
+  build: BuildState,
   now: string,
 ): OpeningWords {
-  const opened = openedAt(build);
+  const opened = openedOf(build).since;
   if (opened !== null) {
     return {
       headline: `Open since ${clockTime(opened, build.zone, now)}`,
@@ -55,12 +50,6 @@ export function openingHeadline(
   };
 }
 
-/** When traffic could cross (ISO 8601 UTC); null until the opening task is passed. */
-export function openedAt({ plan, tasks }: Pick<BuildState, 'plan' | 'tasks'>): string | null {
-  const opening = plan === null ? undefined : tasks[plan.opening];
-  return opening?.status === 'done' ? opening.finishedAt : null;
-}
-
 /** The instant (ISO 8601 UTC, whole minutes, rounded up) by which the build opens with this confidence, 0.01 to 0.99. */
 export function openingAt(
   { start }: Pick<BuildState, 'start'>,
@@ -73,11 +62,11 @@ export function openingAt(
   return new Date(Math.ceil((exact - 1) / 60_000) * 60_000).toISOString();
 }
 
-function askedAlone({ askedFor, zone }: OpeningOf, now: string): string | null {
+function askedAlone({ askedFor, zone }: BuildState, now: string): string | null {
   return askedFor === null ? null : `Asked for ${clockTime(askedFor, zone, now)}.`;
 }
 
-function askedAgainst(build: OpeningOf, { openings }: Forecast, now: string): string | null {
+function askedAgainst(build: BuildState, { openings }: Forecast, now: string): string | null {
   const { askedFor, start, zone } = build;
   if (askedFor === null) return null;
   const minutes = (Date.parse(askedFor) - Date.parse(start)) / 60_000;
@@ -86,7 +75,7 @@ function askedAgainst(build: OpeningOf, { openings }: Forecast, now: string): st
   return `Asked for ${clockTime(askedFor, zone, now)}: ${words}.`;
 }
 
-function askedAndMade({ askedFor, zone }: OpeningOf, opened: string, now: string): string | null {
+function askedAndMade({ askedFor, zone }: BuildState, opened: string, now: string): string | null {
   if (askedFor === null) return null;
   const late = Math.round((Date.parse(opened) - Date.parse(askedFor)) / 60_000);
   const how = late > 0 ? `${late} min late` : late < 0 ? `${-late} min early` : 'on time';

@@ -1,3 +1,4 @@
+import { openingTasks } from '../schedule/opening.ts';
 import type { Plan } from '../schedule/plan.ts';
 import type { Work } from '../tasks/work.ts';
 import type { Outlook } from './outlook.ts';
@@ -18,7 +19,9 @@ export type Network = {
   readonly leastFinish: Float64Array;
   /** True start of a task under way or done; NaN for one to come. */
   readonly startedAt: Float64Array;
-  /** Position of the task whose finish is the opening. */
+  /** Positions of the tasks of which the last to finish is the opening: one, where a task opens. */
+  readonly goals: Int32Array;
+  /** The one of them that finishes last by plan. */
   readonly opening: number;
 };
 
@@ -52,6 +55,7 @@ export function compileNetwork(work: Work, plan: Plan, outlooks: readonly Outloo
     from: Float64Array.from(outlooks, (outlook) => outlook.from),
     leastFinish: Float64Array.from(outlooks, (outlook) => outlook.leastFinish),
     startedAt: Float64Array.from(outlooks, (outlook) => outlook.startedAt ?? Number.NaN),
+    goals: Int32Array.from(openingTasks(work), positionOf),
     opening: positionOf(plan.opening),
   };
 }

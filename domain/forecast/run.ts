@@ -1,12 +1,20 @@
 import type { Network } from './network.ts';
 
-/** Where one run writes: moments as `Network` numbers them, and the arc that set each start (-1: none did). */
-export type Run = { readonly moments: Float64Array; readonly setBy: Int32Array };
+/** Where one run writes. */
+export type Run = {
+  /** As `Network` numbers them, in minutes after the start of the build. */
+  readonly moments: Float64Array;
+  /** The arc that set each start; -1 where none did. */
+  readonly setBy: Int32Array;
+  /** Position of the task whose finish was the opening. */
+  last: number;
+};
 
 export function emptyRun(network: Network): Run {
   return {
     moments: new Float64Array(2 * network.count),
     setBy: new Int32Array(network.count),
+    last: network.opening,
   };
 }
 
@@ -16,7 +24,7 @@ export function emptyRun(network: Network): Run {
  * start of the build.
  */
 export function earliestTimes(network: Network, minutes: Float64Array, run: Run): number {
-  const { count, order, arcAt, arcFrom, arcWait, from, leastFinish, startedAt, opening } = network;
+  const { count, order, arcAt, arcFrom, arcWait, from, leastFinish, startedAt } = network;
   const { moments, setBy } = run;
   for (let k = 0; k < count; k++) {
     const task = order[k]!;
@@ -35,12 +43,18 @@ export function earliestTimes(network: Network, minutes: Float64Array, run: Run)
     moments[2 * task + 1] = Math.max(begin + minutes[task]!, leastFinish[task]!);
     setBy[task] = by;
   }
-  return moments[2 * opening + 1]!;
+  // Of goals that finish together the planned one counts as the last.
+  let last = network.opening;
+  for (const goal of network.goals) {
+    if (moments[2 * goal + 1]! > moments[2 * last + 1]!) last = goal;
+  }
+  run.last = last;
+  return moments[2 * last + 1]!;
 }
 
 /** Adds 1 in `counts` for every task on the chain that set the opening of this run. */
 export function countChain(network: Network, run: Run, counts: Float64Array): void {
-  let task = network.opening;
+  let task = run.last;
   for (;;) {
     counts[task]!++;
     const arc = run.setBy[task]!;

@@ -15,7 +15,7 @@ function parallel(paths: number, tasks: number): Row[] {
     }
     ends.push(`p${path}.${tasks - 1}`);
   }
-  return [...rows, { id: 'end', minutes: [0, 0, 0], after: ends }];
+  return [...rows, { id: 'end', minutes: [0, 0, 0], after: ends, opens: true }];
 }
 
 function forecastOf(rows: readonly Row[], shape: 'pert' | 'triangular', askedFor: number) {

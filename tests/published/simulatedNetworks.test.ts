@@ -21,7 +21,6 @@ const contractor: Row[] = [
   { id: 'L', minutes: [1, 5.5, 7], after: ['J'] },
   { id: 'M', minutes: [1, 2, 3], after: ['H'] },
   { id: 'N', minutes: [5, 5.5, 9], after: ['K', 'L'] },
-  { id: 'end', minutes: [0, 0, 0], after: ['M', 'N'] },
 ];
 
 // Krajewski and Ritzman, Operations Management: a hospital's move, 11 activities, in weeks, with two

@@ -1,22 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type OpeningOf, openedAt, openingAt, openingHeadline } from '#domain/brief/opening.ts';
+import { openingAt, openingHeadline } from '#domain/brief/opening.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
 import { simulate } from '#domain/forecast/simulate.ts';
 import { freshTask } from '#domain/progress/standing.ts';
-import { emptyBuild } from '#domain/progress/state.ts';
+import { type BuildState, emptyBuild } from '#domain/progress/state.ts';
 import { planOf, workOf } from '#tests/domain/forecast/smallNetwork.ts';
 
 const work = workOf([{ id: 'open', minutes: [200, 300, 400] }]);
 const plan = planOf(work);
 const now = '2026-11-25T13:33:00.000Z';
 
-const build: OpeningOf = {
+const build: BuildState = {
   ...emptyBuild,
   start: '2026-11-25T11:30:00.000Z',
   askedFor: '2026-11-25T17:00:00.000Z',
   zone: 'UTC',
   confidence: 0.9,
+  work,
   plan,
   tasks: { open: freshTask(work.tasks[0]!) },
 };
@@ -43,7 +44,7 @@ function forecastOf(minutes: (percent: number) => number): Forecast {
 /** Even chance 280 minutes after the start (16:10), nine in ten 306 (16:36). */
 const forecast = forecastOf((percent) => 280 + 0.65 * (percent - 50));
 
-function doneAt(finishedAt: string): OpeningOf {
+function doneAt(finishedAt: string): BuildState {
   return { ...build, tasks: { open: { ...build.tasks.open!, status: 'done', finishedAt } } };
 }
 
@@ -132,13 +133,5 @@ describe('the opening in words', () => {
       }),
       { numRuns: 30 },
     );
-  });
-});
-
-describe('when the build was opened', () => {
-  it('is when the task that opens was passed', () => {
-    expect(openedAt(build)).toBeNull();
-    expect(openedAt({ ...build, plan: null })).toBeNull();
-    expect(openedAt(doneAt(now))).toBe(now);
   });
 });

@@ -136,17 +136,17 @@ describe('a forecast of a build under way', () => {
 
   it('resumes a stopped task no earlier than now, its links and its hand-overs', () => {
     const rows: Row[] = [
-      { id: 'a', minutes: [10, 10, 10] },
+      { id: 'a', minutes: [10, 10, 10], opens: true },
       { id: 'b', minutes: [30, 30, 30] },
     ];
     const work = workOf(rows);
     const stopped: Omit<PastTask, 'crews'> = { task: 'a', status: 'stopped', start: 5, part: 0.5 };
-    const free = simulate(work, planOf(work, { opening: 'a' }), {
+    const free = simulate(work, planOf(work), {
       ...options,
       past: past(50, stopped),
     });
     expect(free.p50).toBe(55);
-    const waiting = planOf(work, { opening: 'a', handOvers: [{ from: 'b', to: 'a' }] });
+    const waiting = planOf(work, { handOvers: [{ from: 'b', to: 'a' }] });
     const behind = simulate(work, waiting, {
       ...options,
       past: past(50, stopped, { task: 'b', status: 'at-work', start: 40 }),

@@ -2,11 +2,12 @@ import type { HandOver, Plan } from '#domain/schedule/plan.ts';
 import type { Minutes, Task } from '#domain/tasks/task.ts';
 import type { Link, Work } from '#domain/tasks/work.ts';
 
-/** One row of a textbook table: quick, likely, slow, and the finish-to-start predecessors. */
+/** One row of a textbook table: quick, likely, slow, the finish-to-start predecessors, whether it opens. */
 export type Row = {
   readonly id: string;
   readonly minutes: readonly [number, number, number];
   readonly after?: readonly string[];
+  readonly opens?: boolean;
 };
 
 export function estimate([quick, likely, slow]: readonly [number, number, number]): Minutes {
@@ -29,7 +30,7 @@ export function workOf(rows: readonly Row[], links: readonly Link[] = []): Work 
   };
 }
 
-function taskOf({ id, minutes }: Row, number: number): Task {
+function taskOf({ id, minutes, opens = false }: Row, number: number): Task {
   return {
     id,
     number,
@@ -39,7 +40,7 @@ function taskOf({ id, minutes }: Row, number: number): Task {
     minutes: estimate(minutes),
     zones: [],
     keepOff: false,
-    opens: false,
+    opens,
     cautions: [],
     tools: [],
     loads: [],
@@ -47,13 +48,12 @@ function taskOf({ id, minutes }: Row, number: number): Task {
 }
 
 /**
- * A plan that only says what a forecast reads: stretch, releases, hand-overs and the opening (the last
- * task unless told). Planned times are left at zero.
+ * A plan that only says what a forecast reads: stretch, releases and hand-overs. Its opening is the task
+ * that opens, else the last one. Planned times are left at zero.
  */
 export function planOf(
   work: Work,
   options: {
-    opening?: string;
     handOvers?: readonly { from: string; to: string }[];
     release?: Readonly<Record<string, number>>;
     stretch?: Readonly<Record<string, number>>;
@@ -74,7 +74,7 @@ export function planOf(
     handOvers: (options.handOvers ?? []).map(
       ({ from, to }): HandOver => ({ from, to, kind: 'crew', of: 'left', people: 6 }),
     ),
-    opening: options.opening ?? work.tasks.at(-1)!.id,
+    opening: (work.tasks.find(({ opens }) => opens) ?? work.tasks.at(-1)!).id,
     minutesToOpen: 0,
     lowerBound: 0,
     shape: 'pert',
