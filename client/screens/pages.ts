@@ -5,5 +5,6 @@ import type { Role } from '#domain/progress/command.ts';
 export const pages: Partial<Record<Role, LazyExoticComponent<ComponentType>>> = {
   commander: lazy(() => import('./commander/CommanderPage.tsx')),
   log: lazy(() => import('./log/LogPage.tsx')),
+  inspector: lazy(() => import('./inspector/InspectorPage.tsx')),
   chief: lazy(() => import('./chief/ChiefPage.tsx')),
 };

@@ -50,6 +50,7 @@ export const drawingWords = {
     twiceAsTall: 'Heights are drawn twice as tall as they are.',
     zone: (name: string, people: number) => `${name} · ${people} by plan`,
     zoneShort: (name: string, people: number) => `${name} · ${people}`,
+    zoneEmpty: (name: string) => `${name} · nobody`,
     zoneClosed: (name: string) => `${name} · keep off`,
     zonesTitle: 'Where people should be by plan',
     vehicle: 'the vehicle that pushes',

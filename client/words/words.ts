@@ -1,6 +1,7 @@
 import { commanderWords } from './commanderWords.ts';
 import { drawingWords } from './drawingWords.ts';
 import { haltWords } from './haltWords.ts';
+import { inspectorWords } from './inspectorWords.ts';
 import { jobWords } from './jobWords.ts';
 import { logWords } from './logWords.ts';
 import { saidWords } from './saidWords.ts';
@@ -15,4 +16,5 @@ export const words = {
   ...haltWords,
   ...jobWords,
   ...logWords,
+  ...inspectorWords,
 } as const;

@@ -1,0 +1,62 @@
+import type { Inspection } from '#domain/progress/state.ts';
+import type { Task } from '#domain/tasks/task.ts';
+import { useBuild } from '../../data/useBuild.ts';
+import { clock } from '../../words/units.ts';
+import { words } from '../../words/words.ts';
+
+/** What was found at a hold so far, in order: passes, failures and lapses, with the values that were read. */
+export function Findings({ task }: { readonly task: Task }) {
+  const { state } = useBuild();
+  const inspections = state.tasks[task.id]?.inspections ?? [];
+  if (inspections.length === 0) return null;
+  return (
+    <div className="stack">
+      <p>
+        <strong>{words.inspector.history}</strong>
+      </p>
+      <ol className="stack-tight">
+        {inspections.map((inspection) => (
+          <li key={inspection.entry}>
+            <Found inspection={inspection} task={task} />
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function Found({ inspection, task }: { readonly inspection: Inspection; readonly task: Task }) {
+  const { state } = useBuild();
+  const said = words.inspector;
+  const { kind, at, name, why, values, ownWork } = inspection;
+  const time = clock(at, state.zone);
+  const sentence =
+    kind === 'passed'
+      ? said.passed(time, name) + (why === '' ? '' : `: ${why}`)
+      : kind === 'failed'
+        ? `${said.failed(time, why)} (${name})`
+        : said.lapsed(time, why);
+  return (
+    <>
+      {sentence}
+      {ownWork ? `. ${said.ownWorkWas}` : ''}
+      {Object.keys(values).length > 0 ? (
+        <span className="second"> {valuesWords(task, values)}</span>
+      ) : null}
+    </>
+  );
+}
+
+function valuesWords(task: Task, values: Inspection['values']): string {
+  return (task.hold?.measures ?? [])
+    .flatMap(({ key, name, unit }) => {
+      const value = values[key];
+      if (value === undefined) return [];
+      if (typeof value === 'boolean')
+        return [`${name}: ${value ? words.inspector.yes : words.inspector.no}`];
+      return [
+        `${name}: ${[value, words.inspector.units[unit]].filter((part) => part !== '').join(' ')}`,
+      ];
+    })
+    .join('; ');
+}
