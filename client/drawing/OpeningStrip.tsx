@@ -14,8 +14,8 @@ type Props = {
   readonly zone: string;
 };
 
-const axis = 44;
-const top = 40;
+const axis = 34;
+const top = 34;
 
 /** Twenty equally likely openings as countable dots against the post "asked". */
 export function OpeningStrip({ openings, askedFor, start, zone }: Props) {
@@ -27,7 +27,7 @@ export function OpeningStrip({ openings, askedFor, start, zone }: Props) {
   const piles = pileOpenings(openings, asked, columns);
   const each = width / columns;
   // A tall pile gets smaller dots rather than a taller drawing.
-  const rowHeight = Math.min(each, 190 / piles.highest);
+  const rowHeight = Math.min(each, 150 / piles.highest);
   const height = top + Math.max(3, piles.highest) * rowHeight + axis;
   const ground = height - axis;
   const x = scaleLinear()
@@ -48,6 +48,9 @@ export function OpeningStrip({ openings, askedFor, start, zone }: Props) {
 
   return (
     <figure ref={box} className="strip">
+      <figcaption className="second small">
+        {said.caption(openings.length)} {late > 0 ? said.crossed : ''}
+      </figcaption>
       <svg
         className="drawing"
         viewBox={`0 0 ${width} ${height}`}
@@ -112,9 +115,6 @@ export function OpeningStrip({ openings, askedFor, start, zone }: Props) {
           </text>
         ) : null}
       </svg>
-      <figcaption className="second small">
-        {said.caption(openings.length)} {late > 0 ? said.crossed : ''}
-      </figcaption>
       <details className="small no-print">
         <summary>{said.inWords}</summary>
         <p>{summary}</p>

@@ -1,6 +1,7 @@
 import { useId, useMemo, useState } from 'react';
-import type { Span } from '#domain/progress/span.ts';
 import type { BuildState } from '#domain/progress/state.ts';
+import { spanOf } from '#domain/progress/views/span.ts';
+import { zonesNow } from '#domain/progress/views/zonesNow.ts';
 import { words } from '../words/words.ts';
 import { Patterns } from './Patterns.tsx';
 import { PhaseStrip } from './PhaseStrip.tsx';
@@ -8,53 +9,43 @@ import { SpanBridge } from './SpanBridge.tsx';
 import { SpanMarks } from './SpanMarks.tsx';
 import { SpanPartPanel } from './SpanPartPanel.tsx';
 import { SpanSite } from './SpanSite.tsx';
-import { SpanZones, type ZoneNow, zonesHeight } from './SpanZones.tsx';
+import { type NamedZone, SpanZones, zonesHeight } from './SpanZones.tsx';
 import { spanGeometry } from './spanGeometry.ts';
 import { partAt, type SpanPart, spanParts } from './spanParts.ts';
-import { spanView } from './spanView.ts';
+import { phone, spanView } from './spanView.ts';
 import { spanSentences } from './spanWords.ts';
 import { useWidth } from './useWidth.ts';
 import './drawing.css';
 
 type Props = {
   readonly state: BuildState;
-  /** Null for a build without a bridge: then the phases of its work are drawn instead. */
-  readonly span: Span | null;
-  /** Who should be where by plan. */
-  readonly zones: readonly ZoneNow[];
   /** Called with a task's id when it is chosen among those of a part; without it tasks are only shown. */
   readonly onTask?: (task: string) => void;
 };
 
-/** The bridge from the side, to scale: the map of the build. Touching a part shows its tasks. */
-export function SpanFigure({ state, span, zones, onTask }: Props) {
+/**
+ * The bridge from the side, to scale: the map of the build. Touching a part shows its tasks. For a build without a
+ * bridge the phases of its work are drawn instead.
+ */
+export function SpanFigure({ state, onTask }: Props) {
   const { bridge } = state;
-  if (!bridge || !span) return <PhaseStrip state={state} />;
-  return (
-    <BridgeFigure
-      state={state}
-      bridge={bridge}
-      span={span}
-      zones={zones}
-      {...(onTask ? { onTask } : {})}
-    />
-  );
+  if (!bridge) return <PhaseStrip state={state} />;
+  return <BridgeFigure state={state} bridge={bridge} {...(onTask ? { onTask } : {})} />;
 }
 
-type BridgeProps = Props & {
-  readonly span: Span;
-  readonly bridge: NonNullable<BuildState['bridge']>;
-};
+type BridgeProps = Props & { readonly bridge: NonNullable<BuildState['bridge']> };
 
-function BridgeFigure({ state, bridge, span, zones, onTask }: BridgeProps) {
+function BridgeFigure({ state, bridge, onTask }: BridgeProps) {
   const id = useId();
+  const span = useMemo(() => spanOf(state), [state]);
+  const zones = useMemo(() => namedZones(state), [state]);
   const [box, width] = useWidth<HTMLElement>(1000);
   const [part, setPart] = useState<SpanPart | null>(null);
+  const wide = width >= phone;
   const geometry = useMemo(
-    () => spanGeometry(state.ground, bridge, span),
-    [state.ground, bridge, span],
+    () => spanGeometry(state.ground, bridge, span, wide),
+    [state.ground, bridge, span, wide],
   );
-  const wide = width >= 640;
   const view = spanView(geometry, id, width, wide ? zonesHeight + 58 : 40);
   const sentences = spanSentences(state, span);
   const said = words.span;
@@ -127,4 +118,14 @@ function BridgeFigure({ state, bridge, span, zones, onTask }: BridgeProps) {
       ) : null}
     </figure>
   );
+}
+
+function namedZones(state: BuildState): NamedZone[] {
+  const names = new Map(state.work.zones.map(({ id, name }) => [id, name]));
+  return zonesNow(state).map(({ zone, people, closedBy }) => ({
+    zone,
+    name: names.get(zone) ?? zone,
+    people,
+    closed: closedBy !== null,
+  }));
 }

@@ -40,15 +40,17 @@ export function SpanSite({ view, gap, rise }: Props) {
             y1={y(water)}
             y2={y(water)}
           />
-          <text
-            className={`d-text ${wide ? '' : 'small'}`}
-            x={middle}
-            y={Math.min(y(water) + 20, (y(water) + bottom) / 2 + 8)}
-            textAnchor="middle"
-          >
-            {waterWords(rise)}
-            {geometry.depthKnown || !wide ? '' : `, ${said.depthGuessed}`}
-          </text>
+          {wide ? (
+            <text
+              className="d-text"
+              x={middle}
+              y={Math.min(y(water) + 20, (y(water) + bottom) / 2 + 8)}
+              textAnchor="middle"
+            >
+              {waterWords(rise)}
+              {geometry.depthKnown ? '' : `, ${said.depthGuessed}`}
+            </text>
+          ) : null}
         </>
       ) : null}
       <path className="d-line" d={`M0 ${y(near.y)}H${x(near.x)}L${line}H${width}`} />

@@ -3,7 +3,7 @@ import type { Stretch } from './spanGeometry.ts';
 import type { SpanView } from './spanView.ts';
 
 /** A part of the site and who should be there by plan. */
-export type ZoneNow = {
+export type NamedZone = {
   readonly zone: string;
   readonly name: string;
   readonly people: number;
@@ -20,7 +20,7 @@ export function SpanZones({
   zones,
 }: {
   readonly view: SpanView;
-  readonly zones: readonly ZoneNow[];
+  readonly zones: readonly NamedZone[];
 }) {
   const { x } = view;
   const laid = zones
@@ -60,6 +60,7 @@ export function SpanZones({
 function labelOf(name: string, people: number, closed: boolean, room: number): string {
   const said = words.span;
   if (closed) return said.zoneClosed(name);
+  if (people === 0) return said.zoneEmpty(name.split(',')[0] ?? name);
   const long = said.zone(name, people);
   return long.length * 7.4 <= room ? long : said.zoneShort(name.split(',')[0] ?? name, people);
 }

@@ -39,12 +39,16 @@ const rollerHeight = 0.6;
 const sag = 0.5;
 const guessedHeight = 4;
 const guessedDepth = 1.5;
-/** Room on the far bank, and behind the tail for the vehicle that pushes. */
-const farRoom = 9;
-const tailRoom = 9;
+/** Metres of bank shown behind the tail, where the vehicle that pushes stands, and beyond the landing. */
+const room = { wide: 9, narrow: 6 };
 
 /** Where everything of the side view lies, from what was measured, what was designed and how far it has moved. */
-export function spanGeometry(ground: Ground | null, bridge: Bridge, span: Span): SpanGeometry {
+export function spanGeometry(
+  ground: Ground | null,
+  bridge: Bridge,
+  span: Span,
+  wide = true,
+): SpanGeometry {
   const gap = ground?.gap ?? bridge.gap;
   const setbacks = { near: ground?.near.setback ?? 0, far: ground?.far.setback ?? 0 };
   // What is left between the landing roller and the bearings is shared by the rollers of both banks.
@@ -95,8 +99,8 @@ export function spanGeometry(ground: Ground | null, bridge: Bridge, span: Span):
   const rollers = { front: 0, rear: -1.5 * bridge.bayLength, far: bridge.landsAt };
 
   const girder = Math.min(2, Math.max(1.2, bridge.bayLength / 2));
-  const from = Math.min(tail, rollers.rear) - tailRoom;
-  const to = Math.max(tip, bridge.landsAt, far.x) + farRoom;
+  const from = Math.min(tail, rollers.rear) - (wide ? room.wide : room.narrow);
+  const to = Math.max(tip, bridge.landsAt, far.x) + (wide ? room.wide : room.narrow);
   return {
     near,
     far,

@@ -18,8 +18,8 @@ export type SpanView = {
   readonly tall: number;
 };
 
-/** Below this width the drawing is the simplified one for phones. */
-const phone = 640;
+/** Below this width, in pixels, the drawing is the simplified one for phones. */
+export const phone = 640;
 const deepest = 420;
 
 /** Fits the side view into a width, with `above` pixels free over the bridge. */

@@ -1,13 +1,69 @@
 import { useBuild } from '../../data/useBuild.ts';
+import { SpanFigure } from '../../drawing/SpanFigure.tsx';
+import { HaltNotice } from '../../parts/HaltNotice.tsx';
 import { LineState } from '../../parts/LineState.tsx';
 import { PageFrame } from '../../parts/PageFrame.tsx';
+import { ThemeSwitch } from '../../parts/ThemeSwitch.tsx';
+import { dateTimeGroup, metres, zoneName } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
+import { HoldPoints } from './HoldPoints.tsx';
+import { HoldsUp } from './HoldsUp.tsx';
+import { OpeningHead } from './OpeningHead.tsx';
+import { WorkDone } from './WorkDone.tsx';
+import './commander.css';
 
+/** When it opens, how sure that is, and what holds it. Watches only. */
 export default function CommanderPage() {
-  const { state } = useBuild();
+  const { state, now, linkKey } = useBuild();
+  const said = words.commander;
+  const { bridge, halt, zone } = state;
+  const crews = state.work.crews.length;
+  const acknowledged = Object.values(halt?.acknowledged ?? {});
   return (
-    <PageFrame title={words.title(words.program, state.name)} header={<LineState />}>
-      <h1>{state.name}</h1>
+    <PageFrame
+      className="commander"
+      title={words.title(words.pages.commander, state.name)}
+      header={
+        <div className="page-line">
+          <p>
+            {said.line([
+              state.name,
+              ...(bridge ? [said.bridge(metres(bridge.length, 0), bridge.loadClass)] : []),
+              words.allTimes(zoneName(now, zone)),
+              dateTimeGroup(now, zone),
+            ])}
+          </p>
+          <div className="row">
+            <LineState />
+            <ThemeSwitch linkKey={linkKey} />
+          </div>
+        </div>
+      }
+      footer={
+        <p className="second small">
+          {words.planningAid}
+          {bridge?.kit.notForUse ? ` ${words.notForUse}` : ''}
+        </p>
+      }
+    >
+      <HaltNotice>
+        <p>
+          {said.halt(
+            acknowledged.length,
+            crews,
+            acknowledged.reduce((sum, { people }) => sum + people, 0),
+          )}
+        </p>
+      </HaltNotice>
+      <OpeningHead />
+      <hr className="rule" />
+      <SpanFigure state={state} />
+      <hr className="rule" />
+      <div className="commander-foot">
+        <HoldsUp />
+        <HoldPoints />
+        <WorkDone />
+      </div>
     </PageFrame>
   );
 }

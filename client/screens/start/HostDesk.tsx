@@ -10,7 +10,7 @@ export function HostDesk({ api, hostKey }: { readonly api: Api; readonly hostKey
   const said = words.start;
   const list = useQuery({ queryKey: ['builds', hostKey], queryFn: () => listBuilds(api) });
   const demo = useMutation({
-    mutationFn: () => startDemo(api),
+    mutationFn: () => startDemo(api, 'half-built'),
     onSuccess: () => void list.refetch(),
   });
 
