@@ -3,6 +3,7 @@ import type { CommandIo, RunCommand } from './commands/io.ts';
 
 const commands: Record<string, () => Promise<{ run: RunCommand }>> = {
   serve: () => import('./commands/serve.ts'),
+  plan: () => import('./commands/plan.ts'),
   record: () => import('./commands/record.ts'),
 };
 

@@ -1,7 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { Fault } from '#domain/fault.ts';
 import { type BuildInFile, readRecordFile } from '../backup/readRecordFile.ts';
 import { recordFileLines } from '../backup/writeRecordFile.ts';
 import { firstBadEntry } from '../ledger/chain.ts';
@@ -10,6 +9,7 @@ import { ledgerFile } from '../ledger/ledgerFile.ts';
 import { ownFolder } from '../ledger/ownFolder.ts';
 import { openSqliteLedger, readSqliteLedger } from '../ledger/sqliteLedger.ts';
 import { programVersion } from '../places.ts';
+import { faultLine } from './faultLine.ts';
 import type { CommandIo } from './io.ts';
 
 const usage = [
@@ -189,10 +189,6 @@ async function readFile(path: string, io: CommandIo): Promise<readonly BuildInFi
   if (read.ok) return read.value;
   fail(io, read.reason.map(faultLine));
   return null;
-}
-
-function faultLine({ file, row, found, expected }: Fault): string {
-  return `${file}${row === undefined ? '' : `, row ${row}`}: found ${found}, expected ${expected}`;
 }
 
 function fail(io: CommandIo, lines: readonly string[]): number {

@@ -13,6 +13,7 @@ import { places, programVersion } from '../places.ts';
 import { randomIds, systemClock } from '../ports.ts';
 import type { App, OpenDemo } from '../site.ts';
 import { threadPlanner } from '../workers/threadPlanner.ts';
+import { faultLine } from './faultLine.ts';
 import type { CommandIo } from './io.ts';
 
 const usage = 'spanwright serve [--port 4310] [--host 127.0.0.1] [--data ./data] [--demo]';
@@ -32,9 +33,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   if (options === null) return fail(io, usage);
   const kits = await loadKits(places.kits);
   if (!kits.ok) {
-    for (const { file, path, found, expected } of kits.reason) {
-      io.err(`${file} ${path ?? ''}: found ${found}, expected ${expected}`);
-    }
+    for (const fault of kits.reason) io.err(faultLine(fault));
     return 2;
   }
   const owner = await ownFolder(options.data);

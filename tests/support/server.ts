@@ -158,11 +158,11 @@ export const larchFordBridge = {
   kit: 'heron',
 } as const;
 
-/** A build that was opened, with the secret of each link by role, or by crew for the chiefs. */
+/** A build that was opened. `secret` finds the one of a role's link, or of a crew's chief. */
 export type TestBuild = {
   readonly build: string;
   readonly links: readonly NewLink[];
-  readonly secrets: Readonly<Record<string, string>>;
+  secret(who: string): string;
 };
 
 export async function openTestBuild(
@@ -173,10 +173,12 @@ export async function openTestBuild(
   const opened = await server.ask<OpenedBuild>('POST', '/api/builds', server.hostSecret, request);
   if (opened.status !== 201) throw new Error(opened.text);
   const { build, links } = opened.json;
-  const secrets = Object.fromEntries(
-    links.map(({ role, crew, address }) => [crew ?? role, secretOf(address)]),
-  );
-  return { build, links, secrets };
+  const secret = (who: string) => {
+    const link = links.find(({ role, crew }) => (crew ?? role) === who);
+    if (!link) throw new Error(`the build has no link for ${who}`);
+    return secretOf(link.address);
+  };
+  return { build, links, secret };
 }
 
 /** A command as a device whose clock is right sends it now. */
