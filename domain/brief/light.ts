@@ -20,7 +20,7 @@ export type Light = {
 };
 
 /** The trade's names: begin of morning and end of evening twilight, civil and nautical. */
-export const lightNames = {
+const lightNames = {
   nauticalDawn: 'BMNT',
   civilDawn: 'BMCT',
   sunrise: 'sunrise',

@@ -9,7 +9,7 @@ import { lightText, peopleText, safetyText, shortText, waterText } from './repor
 import { zoneLetter } from './zoneLetter.ts';
 
 /** One titled line of a report. `key` names it for programs and never changes. */
-export type ReportLine = { readonly key: string; readonly title: string; readonly text: string };
+type ReportLine = { readonly key: string; readonly title: string; readonly text: string };
 
 /** A situation report in plain words, ready to be read over a radio in this order. */
 export type SituationReport = {
