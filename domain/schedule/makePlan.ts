@@ -26,8 +26,8 @@ export type PlanOptions = {
   readonly shouldStop?: (() => boolean) | undefined;
 };
 
-/** Tasks placed in all by default: what a common laptop does in a few tenths of a second. */
-const placements = 300_000;
+/** Work of a search by default, in tasks placed times the doublings of their number: a few tenths of a second. */
+const defaultWork = 1_800_000;
 
 /**
  * Plans the order of work for the earliest opening: crews and people for every task, hand-overs, start and finish,
@@ -51,13 +51,17 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
   }
   const { compiled } = compilation.value;
   const bound = lowerBound(compiled);
-  const tries = Math.min(4000, Math.max(12, Math.round(placements / Math.max(1, compiled.count))));
-  const { effort = tries, seed = 1, shouldStop } = options;
+  const { effort = defaultEffort(compiled.count), seed = 1, shouldStop } = options;
   const found = searchPlan(compiled, { effort, seed, bound, shouldStop });
   if (!found) {
     return bad(hoursTooShort(work));
   }
   return planOf(manning, past.value, compilation.value, found.schedule, bound);
+}
+
+function defaultEffort(tasks: number): number {
+  const each = Math.max(2, tasks) * Math.log2(Math.max(2, tasks));
+  return Math.min(4000, Math.max(12, Math.round(defaultWork / each)));
 }
 
 function hoursTooShort({ crews }: Work): Refusal {

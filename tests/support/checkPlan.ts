@@ -44,7 +44,8 @@ export function checkPlan(
       wrong.push(...checkSettled(task, own, before, now, plan.shape));
       continue;
     }
-    if (own.start < Math.max(0, now) - 1e-9) wrong.push(`${task.id} starts at ${own.start}, before now`);
+    if (own.start < Math.max(0, now) - 1e-9)
+      wrong.push(`${task.id} starts at ${own.start}, before now`);
     if (own.start < own.release - 1e-9) wrong.push(`${task.id} starts before its release`);
     wrong.push(...checkPeople(work, task, own, options.crews));
     const left = before?.status === 'stopped' ? 1 - (before.part ?? 0) : 1;
@@ -73,10 +74,68 @@ export function checkPlan(
       wrong.push(`${to} starts before ${from} hands over`);
     }
   }
-  wrong.push(...checkCrews(work, plan, options.crews, settled));
-  wrong.push(...checkZones(work, plan, settled));
+  wrong.push(...checkLimits(work, plan, options));
   wrong.push(...checkOpening(work, plan, planned));
+  for (const own of plan.tasks) {
+    if (!reasonHolds(work, plan, planned, own, now)) {
+      wrong.push(
+        `${own.task} starts at ${own.start}, and not because of ${JSON.stringify(own.reason)}`,
+      );
+    }
+  }
   return wrong;
+}
+
+/** Checks only who and what is held at once: people of crews, room of zones, keep-off. Times may be any. */
+export function checkLimits(
+  work: Work,
+  plan: Plan,
+  options: { readonly crews: boolean; readonly past?: Past | undefined },
+): string[] {
+  const past = new Map((options.past?.tasks ?? []).map(({ task, status }) => [task, status]));
+  const settled = (id: string) => ['done', 'at-work'].includes(past.get(id) ?? '');
+  return [...checkCrews(work, plan, options.crews, settled), ...checkZones(work, plan, settled)];
+}
+
+/** True when what the reason names is there and ends just when the task starts. */
+function reasonHolds(
+  work: Work,
+  plan: Plan,
+  planned: ReadonlyMap<string, PlannedTask>,
+  own: PlannedTask,
+  now: number,
+): boolean {
+  const { kind, task, of } = own.reason;
+  const same = (minutes: number | undefined) =>
+    minutes !== undefined && Math.abs(minutes - own.start) <= half * 2 + 1e-9;
+  const before = planned.get(task ?? '');
+  switch (kind) {
+    case 'start':
+      return own.start === 0;
+    case 'now':
+      return same(now);
+    case 'past':
+      return true;
+    case 'load':
+      return same(work.loads.find(({ id }) => id === of)?.arrives);
+    case 'window':
+      return same(work.crews.find(({ id }) => id === of)?.from);
+    case 'link':
+      return work.links.some(
+        ({ from, to, counts, wait }) =>
+          from === task &&
+          to === own.task &&
+          same(((counts === 'start' ? before?.start : before?.finish) ?? Number.NaN) + wait),
+      );
+    case 'crew':
+    case 'zone':
+      return (
+        same(before?.finish) &&
+        plan.handOvers.some(
+          (arc) => arc.from === task && arc.to === own.task && arc.kind === kind && arc.of === of,
+        )
+      );
+  }
 }
 
 function expected(task: Task, shape: Plan['shape']): number {
@@ -92,8 +151,10 @@ function checkSettled(
   shape: Plan['shape'],
 ): string[] {
   const wrong: string[] = [];
-  if (Math.abs(own.start - before.start) > half) wrong.push(`${task.id} did not start at ${own.start}`);
-  if (own.reason.kind !== 'past') wrong.push(`${task.id} has begun, and its reason does not say so`);
+  if (Math.abs(own.start - before.start) > half)
+    wrong.push(`${task.id} did not start at ${own.start}`);
+  if (own.reason.kind !== 'past')
+    wrong.push(`${task.id} has begun, and its reason does not say so`);
   if (before.status === 'done' && Math.abs(own.finish - (before.finish ?? Number.NaN)) > half) {
     wrong.push(`${task.id} did not finish at ${own.finish}`);
   }
@@ -117,12 +178,17 @@ function checkPeople(work: Work, task: Task, own: PlannedTask, crews: boolean): 
   const wanting = task.needs.filter((need) => need.people.usual > 0);
   const working = own.crews.filter(({ people }) => people > 0);
   if (!matches(work, wanting, working)) {
-    wrong.push(`${task.id} is manned by ${JSON.stringify(working)}, wants ${JSON.stringify(wanting)}`);
+    wrong.push(
+      `${task.id} is manned by ${JSON.stringify(working)}, wants ${JSON.stringify(wanting)}`,
+    );
   }
   for (const { crew } of working) {
-    const { from = 0, to = Number.POSITIVE_INFINITY } = work.crews.find(({ id }) => id === crew) ?? {};
+    const { from = 0, to = Number.POSITIVE_INFINITY } =
+      work.crews.find(({ id }) => id === crew) ?? {};
     if (own.start < from - 1e-9 || own.finish > to + 1e-9) {
-      wrong.push(`${task.id} runs ${own.start} to ${own.finish}, ${crew} is there ${from} to ${to}`);
+      wrong.push(
+        `${task.id} runs ${own.start} to ${own.finish}, ${crew} is there ${from} to ${to}`,
+      );
     }
   }
   // The pace is that of the need which is shortest of people; any way of matching that gives it will do.
@@ -157,15 +223,28 @@ function stretches(work: Work, needs: readonly Need[], working: Working): number
   if (!need) return [0];
   return working.flatMap((one, at) => {
     if (!serves(work, need, one)) return [];
-    const rest = stretches(work, others, working.filter((_, other) => other !== at));
+    const rest = stretches(
+      work,
+      others,
+      working.filter((_, other) => other !== at),
+    );
     return rest.map((stretch) => Math.max(stretch, need.people.usual / one.people));
   });
 }
 
-type Hold = { readonly task: string; readonly start: number; readonly finish: number; readonly amount: number };
+type Hold = {
+  readonly task: string;
+  readonly start: number;
+  readonly finish: number;
+  readonly amount: number;
+};
 
 /** Goes through time and tells the first moment at which more is held than there is, apart from what the past holds. */
-function sweep(holds: readonly Hold[], most: number, settled: (id: string) => boolean): string | null {
+function sweep(
+  holds: readonly Hold[],
+  most: number,
+  settled: (id: string) => boolean,
+): string | null {
   for (const { start, task } of holds) {
     if (settled(task)) continue;
     const running = holds.filter((one) => one.start <= start + 1e-9 && one.finish > start + 1e-9);
@@ -210,13 +289,25 @@ function checkZones(work: Work, plan: Plan, settled: (id: string) => boolean): s
       return needs.length === 1 ? Math.round(usual / stretch) : usual;
     };
     const holds = inside.map((one) => ({ ...one, amount: crowd(one) }));
-    const over = zone.room === undefined ? null : sweep(holds.filter(({ amount }) => amount > 0), zone.room, settled);
+    const over =
+      zone.room === undefined
+        ? null
+        : sweep(
+            holds.filter(({ amount }) => amount > 0),
+            zone.room,
+            settled,
+          );
     if (over) wrong.push(`${zone.id} is asked for ${over}`);
     for (const one of inside.filter(({ task }) => tasks.get(task)?.keepOff)) {
       for (const other of holds) {
         const together = other.start < one.finish - 1e-9 && one.start < other.finish - 1e-9;
         const shut = other.amount > 0 || tasks.get(other.task)?.keepOff;
-        if (other.task !== one.task && together && shut && !(settled(one.task) && settled(other.task))) {
+        if (
+          other.task !== one.task &&
+          together &&
+          shut &&
+          !(settled(one.task) && settled(other.task))
+        ) {
           wrong.push(`${other.task} is in ${zone.id} while ${one.task} keeps it off`);
         }
       }
@@ -225,11 +316,7 @@ function checkZones(work: Work, plan: Plan, settled: (id: string) => boolean): s
   return wrong;
 }
 
-function checkOpening(
-  work: Work,
-  plan: Plan,
-  planned: ReadonlyMap<string, PlannedTask>,
-): string[] {
+function checkOpening(work: Work, plan: Plan, planned: ReadonlyMap<string, PlannedTask>): string[] {
   const opens = work.tasks.filter((task) => task.opens);
   const holds = work.tasks.filter((task) => task.hold);
   const group = opens.length > 0 ? opens : holds.length > 0 ? holds : work.tasks;
