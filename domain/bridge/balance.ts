@@ -3,7 +3,7 @@ import type { Bridge } from './bridge.ts';
 /** What the balance hangs on. Metres and kilograms. */
 export type Girder = Pick<Bridge, 'bayLength' | 'nose' | 'noseLength' | 'masses'>;
 
-/** How far a launch has got. Metres. */
+/** How far a launch has got, with the whole nose on. Metres. */
 export type LaunchState = {
   /** Nose tip ahead of the front rollers; 0 at the start, negative behind. */
   readonly tip: number;
@@ -11,8 +11,6 @@ export type LaunchState = {
   readonly bays: number;
   /** Numbers of the bays that are decked. */
   readonly decked: readonly number[];
-  /** Nose sections built, counted from the tip; the whole nose when absent. */
-  readonly sections?: number;
 };
 
 /**
@@ -37,7 +35,7 @@ export function balanceBehind(girder: Girder, state: LaunchState): number | null
     mass += kilograms;
     moment += kilograms * centre;
   };
-  for (let section = 1; section <= (state.sections ?? girder.nose); section += 1) {
+  for (let section = 1; section <= girder.nose; section += 1) {
     add(girder.masses.nose, state.tip - (section - 0.5) * sectionLength);
   }
   for (let bay = 1; bay <= state.bays; bay += 1) {

@@ -1,4 +1,5 @@
 import type { Stage } from './bridge.ts';
+import { tidy } from './way.ts';
 
 /**
  * The stages of a floating bridge boomed out from the near bank: bays are joined in lots and each lot is pushed out by
@@ -25,9 +26,9 @@ export function floatStages(out: {
       stage: stages.length + 1,
       bays,
       decked: [],
-      metres: next - tip,
-      moved: next,
-      tip: next,
+      metres: tidy(next - tip),
+      moved: tidy(next),
+      tip: tidy(next),
       balance: null,
       lands,
       noseOff: [],

@@ -1,6 +1,7 @@
 import type { LaunchRules } from '../kit/kit.ts';
 import { balanceBehind, type Girder } from './balance.ts';
 import type { Stage } from './bridge.ts';
+import { tidy } from './way.ts';
 
 /** The girder to push out, and how far. Metres ahead of the front rollers. */
 export type Launch = {
@@ -107,15 +108,14 @@ type Move = Pick<Stage, 'bays' | 'decked' | 'metres' | 'tip' | 'balance' | 'land
 
 /** Adds the running number and the metres moved in all, rounded to a tenth of a millimetre for people to read. */
 function stage(before: readonly Stage[], move: Move): Stage {
-  const round = (value: number) => Math.round(value * 1e4) / 1e4;
   return {
     stage: before.length + 1,
     bays: move.bays,
     decked: move.decked,
-    metres: round(move.metres),
-    moved: round(move.tip),
-    tip: round(move.tip),
-    balance: move.balance === null ? null : round(move.balance),
+    metres: tidy(move.metres),
+    moved: tidy(move.tip),
+    tip: tidy(move.tip),
+    balance: move.balance === null ? null : tidy(move.balance),
     lands: move.lands,
     noseOff: [],
   };

@@ -30,6 +30,10 @@ function checkManner(kit: Kit, add: AddFault): void {
   if (kit[unwanted]) {
     add(`/${unwanted}`, 'rules', `nothing: this kit is ${kit.manner}`);
   }
+  const lot = (kit.launch?.lot ?? 0) * kit.bay.length;
+  if (kit.launch && lot > kit.launch.longestMove) {
+    add('/launch/longestMove', `${kit.launch.longestMove} m`, `at least ${lot} m, one lot of bays`);
+  }
   if (kit.manner === 'floated' && kit.nose) {
     add('/nose', 'a nose', 'nothing: a floated bridge has none');
   }
