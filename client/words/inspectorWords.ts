@@ -23,7 +23,7 @@ export const inspectorWords = {
     name: 'Your name',
     nameHint: 'It stands in the record with the values.',
     nameMissing: 'Enter your name.',
-    values: 'Measured values',
+    toMeasure: 'What is measured and seen here',
     yes: 'Yes',
     no: 'No',
     mustBeYes: 'must be yes',
@@ -61,7 +61,6 @@ export const inspectorWords = {
     },
     cautions: 'Before you inspect',
     halted: 'Nothing can be passed while a halt is on.',
-    open: (name: string) => `Open ${name}`,
     units: {
       yes: '',
       count: '',

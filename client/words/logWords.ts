@@ -3,7 +3,7 @@ export const logWords = {
   log: {
     line: 'What was said',
     lineHint:
-      'Crew, task number, what happened. Enter sends the marked line; arrows choose another.',
+      'Crew, task number, what happened. Enter sends the marked line; the arrows mark another.',
     saidBy: 'Said by',
     saidByHint: 'Left empty: the crew’s chief, or whoever the line names after “, by”.',
     lineExample: 'left 57 done 13:47',

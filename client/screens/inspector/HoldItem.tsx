@@ -2,6 +2,7 @@ import { orderIndex } from '#domain/progress/orderIndex.ts';
 import type { HoldNow } from '#domain/progress/views/holds.ts';
 import type { Readiness } from '#domain/progress/views/readiness.ts';
 import { inWords } from '#domain/progress/words.ts';
+import type { Task } from '#domain/tasks/task.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { HoldMark } from '../../parts/HoldMark.tsx';
 import type { Say } from '../../parts/useSay.ts';
@@ -9,6 +10,7 @@ import { clock } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import { Findings } from './Findings.tsx';
 import { InspectionForm } from './InspectionForm.tsx';
+import { limitWords } from './measures.ts';
 
 type Props = {
   readonly hold: HoldNow;
@@ -53,6 +55,7 @@ export function HoldItem({ hold, readiness, next, say, busy }: Props) {
           </ul>
         </div>
       ) : null}
+      {readiness.ready ? null : <ToMeasure task={task} />}
       {lapsesOn.length > 0 ? (
         <p className="second">
           {said.lapsesOn(inWords(lapsesOn.map((cause) => said.causes[cause])))}
@@ -103,4 +106,23 @@ function HoldState({ hold, ready }: { readonly hold: HoldNow; readonly ready: bo
     default:
       return ready ? <strong>{said.ready}</strong> : <span className="second">{said.toCome}</span>;
   }
+}
+
+/** What will be measured here, for whoever gets ready for it. */
+function ToMeasure({ task }: { readonly task: Task }) {
+  const { state } = useBuild();
+  const measures = task.hold?.measures ?? [];
+  if (measures.length === 0 || state.tasks[task.id]?.hold === 'passed') return null;
+  return (
+    <div>
+      <p>{words.inspector.toMeasure}</p>
+      <ul className="listed">
+        {measures.map((measure) => (
+          <li key={measure.key}>
+            {measure.name}: {limitWords(measure)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
 }

@@ -15,11 +15,13 @@ export function EntryLine() {
   const { said, say, clear } = useSay();
   const [line, setLine] = useState('');
   const [speaker, setSpeaker] = useState('');
-  const [at, setAt] = useState(0);
+  const [at, setAt] = useState<number | null>(null);
   const input = useRef<HTMLInputElement>(null);
   const list = useId();
   const readings = useMemo(() => readLine(line, { state, now }), [line, state, now]);
-  const chosen = Math.min(at, readings.length - 1);
+  // Enter alone sends what was said; what is only guessed has to be chosen first.
+  const first = readings[0]?.guess ? -1 : 0;
+  const chosen = at === null ? first : Math.min(at, readings.length - 1);
 
   function enter(reading: Reading | undefined): void {
     if (!reading?.meant) return;
@@ -33,7 +35,7 @@ export function EntryLine() {
     void (kind === 'halt' ? send(kind, body, extra) : say(kind, body, extra));
     setLine('');
     setSpeaker('');
-    setAt(0);
+    setAt(null);
     input.current?.focus();
   }
 
@@ -41,10 +43,11 @@ export function EntryLine() {
     if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
       event.preventDefault();
       const step = event.key === 'ArrowDown' ? 1 : -1;
-      setAt((chosen + step + readings.length) % Math.max(1, readings.length));
+      const count = Math.max(1, readings.length);
+      setAt(chosen < 0 && step < 0 ? count - 1 : (chosen + step + count) % count);
     } else if (event.key === 'Escape') {
       setLine('');
-      setAt(0);
+      setAt(null);
       clear();
     }
   }
@@ -68,7 +71,7 @@ export function EntryLine() {
             aria-expanded={readings.length > 0}
             aria-controls={list}
             aria-autocomplete="list"
-            aria-activedescendant={readings.length > 0 ? `${list}-${chosen}` : undefined}
+            aria-activedescendant={readings[chosen] ? `${list}-${chosen}` : undefined}
             autoComplete="off"
             autoCapitalize="off"
             spellCheck={false}
@@ -77,7 +80,7 @@ export function EntryLine() {
             value={line}
             onChange={(event) => {
               setLine(event.target.value);
-              setAt(0);
+              setAt(null);
             }}
             onKeyDown={onKey}
           />

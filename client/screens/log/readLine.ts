@@ -26,16 +26,20 @@ export function readLine(line: string, board: Board): readonly Reading[] {
         ? dueIdeas(board)
         : []
       : [...siteIdeas(state, tokens), ...namedIdeas(board, tokens)];
-  const readings = ideas.map(({ meant, score, crew, instead }): Reading => {
+  const readings = ideas.map(({ meant, score, crew, instead, guess = false }): Reading => {
     const sentence = instead ?? (meant ? entrySentence(state, meant) : '');
     const warning = warningOf(state, meant, at ?? now);
-    return { sentence, meant, score, at, by: by ?? chiefOf(state, crew), warning };
+    return { sentence, meant, score, at, by: by ?? chiefOf(state, crew), warning, guess };
   });
   const seen = new Set<string>();
-  return readings
-    .toSorted((a, b) => b.score - a.score)
-    .filter(({ sentence }) => !seen.has(sentence) && seen.add(sentence))
-    .slice(0, most);
+  return (
+    readings
+      .toSorted((a, b) => b.score - a.score)
+      // What nobody said is not offered where it would break a rule, or could not be sent.
+      .filter(({ guess, warning, meant }) => !guess || (warning === null && meant !== null))
+      .filter(({ sentence }) => !seen.has(sentence) && seen.add(sentence))
+      .slice(0, most)
+  );
 }
 
 /** Who speaks for a crew unless the line names another: its chief. */

@@ -19,6 +19,8 @@ export type Reading = {
   readonly at: number | null;
   /** The rule it would break, in words; it can be sent all the same, because a fact is a fact. */
   readonly warning: string | null;
+  /** The line did not say what happened: it is offered, never sent by Enter alone. */
+  readonly guess: boolean;
 };
 
 /** What readings are made from. */
@@ -34,6 +36,7 @@ export type Idea = {
   readonly score: number;
   /** Whose word it is: the crew's chief is named unless the line names another. */
   readonly crew?: string;
+  readonly guess?: boolean;
   /** Said instead of the record's sentence: why this cannot be sent. */
   readonly instead?: string;
 };

@@ -1,5 +1,5 @@
 import { expectedCrews, mayWorkAt } from '#domain/progress/plannedCrews.ts';
-import type { BuildState } from '#domain/progress/state.ts';
+import type { BuildState, TaskStatus } from '#domain/progress/state.ts';
 import { taskLabel } from '#domain/progress/words.ts';
 import type { Task } from '#domain/tasks/task.ts';
 import { words } from '../../words/words.ts';
@@ -35,7 +35,8 @@ export function taskIdeas(
 ): Idea[] {
   const standing = state.tasks[task.id];
   const share = standing?.shares.find((one) => one.crew === crew);
-  const odds = likelihood[share?.status ?? standing?.status ?? 'to-come'];
+  const status = share?.status ?? standing?.status ?? 'to-come';
+  const odds = likelihood[status];
   const fits = mayWorkAt(state, task, crew) ? 20 : 0;
   const [first, ...more] = rest;
   const part = partIn(rest);
@@ -43,17 +44,23 @@ export function taskIdeas(
     const meant = { kind: 'tell-part', body: { task: task.id, crew, part } } as const;
     return [{ meant, crew, score: fits + odds.part + 20 }];
   }
-  const verbs = first === undefined ? openVerbs : meanings(taskVerbs, first);
+  const verbs = first === undefined ? openVerbs[status] : meanings(taskVerbs, first);
   const ideas = verbs
     .filter((verb) => verb !== 'part')
     .map((verb): Idea => {
       const idea = ideaOf(state, crew, task, verb, more.join(' '));
-      return { ...idea, crew, score: fits + odds[verb] };
+      return { ...idea, crew, score: fits + odds[verb], guess: first === undefined };
     });
-  return [...ideas, ...askToStart(task, verbs, fits + odds.started)];
+  return [...ideas, ...askToStart(task, verbs, fits + odds.started, first === undefined)];
 }
 
-const openVerbs: readonly Verb[] = ['started', 'finished', 'stopped', 'resumed'];
+/** What is offered when nothing was said yet about a task that stands so. */
+const openVerbs = {
+  'to-come': ['started', 'finished'],
+  'at-work': ['finished', 'stopped'],
+  stopped: ['resumed', 'finished'],
+  done: ['stopped'],
+} as const satisfies Record<TaskStatus, readonly Verb[]>;
 
 function ideaOf(
   state: BuildState,
@@ -79,9 +86,9 @@ function ideaOf(
 }
 
 /** A keep-off task is asked for, and refused while anybody may stand in its way; that it ran all the same can be told. */
-function askToStart(task: Task, verbs: readonly Verb[], score: number): Idea[] {
+function askToStart(task: Task, verbs: readonly Verb[], score: number, guess: boolean): Idea[] {
   if (!task.keepOff || !verbs.includes('started')) return [];
-  return [{ meant: { kind: 'start-keep-off', body: { task: task.id } }, score: score + 1 }];
+  return [{ meant: { kind: 'start-keep-off', body: { task: task.id } }, score: score + 1, guess }];
 }
 
 /** "half", "quarter", "50%", "part 50": the share that is done, 0 to 1; null when none is said. */

@@ -123,10 +123,31 @@ describe('a line from the radio', () => {
     expect(crews[0]).toBe('Right girder');
   });
 
-  it('offers what is likely next when only a crew is named: finish first, then the next task', () => {
-    const [finish, ...others] = read('left');
-    expect(finish?.meant).toMatchObject({ kind: 'tell-finished', body: { task: 'bay-9-left' } });
-    expect(others.map(({ meant }) => meant?.kind)).toContain('tell-started');
+  it('offers what is likely next when only a crew is named, as guesses that break no rule', () => {
+    const offered = read('left');
+    expect(offered[0]?.meant).toMatchObject({
+      kind: 'tell-finished',
+      body: { task: 'bay-9-left' },
+    });
+    expect(offered.every(({ guess, warning }) => guess && warning === null)).toBe(true);
+    // Bay 10 comes after bay 9, which is at work.
+    const tasks = offered.map(({ meant }) => meant && 'task' in meant.body && meant.body.task);
+    expect(tasks).not.toContain('bay-10-left');
+  });
+
+  it('that says what happened is no guess, and says which rule it would break', () => {
+    expect(first('58 started')).toMatchObject({ guess: false, meant: { kind: 'tell-started' } });
+    expect(first('58 started')?.warning).toContain('Finish Bay 9, left side (57) first');
+    expect(first('57 done')?.warning).toBeNull();
+    expect(first('right 57 done')?.warning).toBe('Not this crew’s task by plan.');
+  });
+
+  it('asks for a keep-off task, and only then offers that it was told started all the same', () => {
+    expect(read('71 started').map(({ meant }) => meant?.kind)).toEqual([
+      'start-keep-off',
+      'tell-started',
+    ]);
+    expect(read('71 started')[1]?.warning).toContain('without being asked for');
   });
 
   it('left empty offers what is under way first', () => {
