@@ -24,7 +24,7 @@ export function foldFailure(state: BuildState, entry: Of<'hold-failed'>): BuildS
     ownWork: false,
   });
   const reason = `${taskLabel(state, task)} failed: ${why}`;
-  const causes = (entry.consequence?.redo ?? []).map((each) => each.task);
+  const causes = [task, ...(entry.consequence?.redo ?? []).map((each) => each.task)];
   const back = flagTasks(bringBack(failed, entry, reason), entry, causes);
   const lapsed = lapseHolds(back, entry, reason);
   return addEvent(lapsed, entry, { kind: 'hold-failed', sentence: `${reason} (${name}).`, task });

@@ -47,16 +47,12 @@ export function decidePass(
   return good(ownWork ? { ownWork } : {});
 }
 
-/** A hold that fails is a fact: its redo list comes back. */
+/** A hold that fails is a fact: its redo list comes back, and what was started on an earlier pass is flagged. */
 export function decideFailure(state: BuildState, task: string): Result<Consequence, Refusal> {
   const hold = orderIndex(state.work).task.get(task)?.hold;
   if (!hold) return bad(notAHold(taskLabel(state, task), task));
-  return good(
-    comesBack(
-      state,
-      hold.redo.filter((id) => id !== task),
-    ),
-  );
+  const redo = hold.redo.filter((id) => id !== task);
+  return good(comesBack(state, redo, state.tasks[task]?.hold === 'passed' ? [task] : []));
 }
 
 function notAHold(label: string, task: string): Refusal {

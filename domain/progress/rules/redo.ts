@@ -27,13 +27,21 @@ export function decideReopening(
   return good(comesBack(state, [task, ...also]));
 }
 
-/** What happens when finished work comes back: new attempts, passes that rested on it, tasks started on its strength. */
-export function comesBack(state: BuildState, tasks: readonly string[]): Consequence {
+/**
+ * What happens when finished work comes back: new attempts, passes that rested on it, tasks started on its strength.
+ * `failed` are holds that no longer count as passed either, without coming back by this.
+ */
+export function comesBack(
+  state: BuildState,
+  tasks: readonly string[],
+  failed: readonly string[] = [],
+): Consequence {
   const done = [...new Set(tasks)].filter((id) => state.tasks[id]?.status === 'done');
-  if (done.length === 0) return {};
   return {
-    redo: done.map((task) => ({ task, attempt: state.tasks[task]!.attempt + 1 })),
-    ...undone(state, done),
+    ...(done.length > 0
+      ? { redo: done.map((task) => ({ task, attempt: state.tasks[task]!.attempt + 1 })) }
+      : {}),
+    ...undone(state, [...done, ...failed]),
   };
 }
 

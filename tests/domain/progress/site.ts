@@ -40,7 +40,7 @@ export function need(crew: string, people: number): Task['needs'][number] {
   return { anyOf: [crew], people: { least: Math.min(people, 3), usual: people, most: people + 2 } };
 }
 
-export function after(to: string, ...before: readonly string[]): Link[] {
+export function comesAfter(to: string, ...before: readonly string[]): Link[] {
   return before.map((from) => ({ from, to, counts: 'finish', wait: 0 }));
 }
 
@@ -135,13 +135,13 @@ export const siteWork: Work = {
     }),
   ],
   links: [
-    ...after('panel-left', 'pegs'),
-    ...after('panel-right', 'pegs'),
-    ...after('lift', 'panel-left', 'panel-right'),
-    ...after('check', 'lift'),
-    ...after('move', 'check'),
-    ...after('deck', 'move'),
-    ...after('open', 'deck', 'unload'),
+    ...comesAfter('panel-left', 'pegs'),
+    ...comesAfter('panel-right', 'pegs'),
+    ...comesAfter('lift', 'panel-left', 'panel-right'),
+    ...comesAfter('check', 'lift'),
+    ...comesAfter('move', 'check'),
+    ...comesAfter('deck', 'move'),
+    ...comesAfter('open', 'deck', 'unload'),
   ],
   crews: [
     crew('left', 'Left girder', 7, { chief: 'Sgt Hill' }),
