@@ -1,3 +1,5 @@
+import { UTCDate } from '@date-fns/utc';
+import { addHours, format } from 'date-fns';
 import { hoursOfLetter, zoneLetter } from './zoneLetter.ts';
 
 /**
@@ -7,22 +9,6 @@ import { hoursOfLetter, zoneLetter } from './zoneLetter.ts';
  */
 export type GroupForm = 'short' | 'full' | 'close' | 'stamp';
 
-/** Three-letter English months, as date-time groups write them. */
-export const months = [
-  'JAN',
-  'FEB',
-  'MAR',
-  'APR',
-  'MAY',
-  'JUN',
-  'JUL',
-  'AUG',
-  'SEP',
-  'OCT',
-  'NOV',
-  'DEC',
-] as const;
-
 /**
  * An instant (ISO 8601) as a date-time group in a zone: a zone letter, or an IANA name whose letter is
  * looked up. Where no letter fits (J, half-hour and unknown zones) the group is in Z, and says so.
@@ -31,20 +17,17 @@ export const months = [
 export function dateTimeGroup(instant: string, letterOrZone: string, form: GroupForm): string {
   const letter = letterOrZone.length === 1 ? letterOrZone : zoneLetter(letterOrZone, instant);
   const hours = hoursOfLetter(letter);
-  const there = new Date(Date.parse(instant) + (hours ?? 0) * 3_600_000);
-  const two = (value: number) => String(value).padStart(2, '0');
-  const time = `${two(there.getUTCDate())}${two(there.getUTCHours())}${two(there.getUTCMinutes())}`;
+  const there = new UTCDate(addHours(instant, hours ?? 0));
   const zone = hours === null ? 'Z' : letter;
-  const month = months[there.getUTCMonth()]!;
-  const year = two(there.getUTCFullYear() % 100);
+  const month = format(there, 'MMM').toUpperCase();
   switch (form) {
     case 'short':
-      return `${time}${zone}`;
+      return format(there, `ddHHmm'${zone}'`);
     case 'full':
-      return `${time}${zone} ${month} ${year}`;
+      return format(there, `ddHHmm'${zone} ${month}' yy`);
     case 'close':
-      return `${time}${zone}${month}${year}`;
+      return format(there, `ddHHmm'${zone}${month}'yy`);
     case 'stamp':
-      return `${time}${two(there.getUTCSeconds())}${zone}${month}${year}`;
+      return format(there, `ddHHmmss'${zone}${month}'yy`);
   }
 }

@@ -1,6 +1,7 @@
+import { UTCDate } from '@date-fns/utc';
+import { addHours, format, getDaysInMonth, parse } from 'date-fns';
 import { type Refusal, refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
-import { months } from './dateTimeGroup.ts';
 import { hoursOfLetter } from './zoneLetter.ts';
 
 /** A date-time group understood: the instant (ISO 8601 UTC) and the zone letter it was written in. */
@@ -22,16 +23,16 @@ export function parseDateTimeGroup(text: string, reference: string): Result<Pars
   }
   const hours = hoursOfLetter(found.letter);
   if (hours === null) return refuse(text, letterAdvice(found.letter));
-  const there = new Date(Date.parse(reference) + hours * 3_600_000);
-  const month = found.month === undefined ? there.getUTCMonth() : monthOf(found.month);
+  const there = new UTCDate(addHours(reference, hours));
+  const month = found.month === undefined ? there.getMonth() : monthOf(found.month);
   if (month < 0) {
     return refuse(text, `${found.month} is no month; write its first three letters in English.`);
   }
   const year =
     found.year === undefined
-      ? there.getUTCFullYear()
-      : nearestYear(Number(found.year), there.getUTCFullYear());
-  const day = found.day === undefined ? there.getUTCDate() : Number(found.day);
+      ? there.getFullYear()
+      : nearestYear(Number(found.year), there.getFullYear());
+  const day = found.day === undefined ? there.getDate() : Number(found.day);
   const fault = clockFault(found) ?? dayFault(day, month, year);
   if (fault) return refuse(text, fault);
   const local = Date.UTC(year, month, day, Number(found.hours), Number(found.minutes));
@@ -72,8 +73,8 @@ function match(text: string): Found | null {
 
 /** 0 to 11, or -1 for what is no month. */
 function monthOf(name: string): number {
-  const names: readonly string[] = months;
-  return names.indexOf(name.toUpperCase());
+  const month = parse(name, 'MMM', new UTCDate(0)).getMonth();
+  return Number.isNaN(month) ? -1 : month;
 }
 
 function letterAdvice(letter: string): string {
@@ -92,9 +93,10 @@ function clockFault({ hours, minutes, seconds }: Found): string | null {
 }
 
 function dayFault(day: number, month: number, year: number): string | null {
-  const last = new Date(Date.UTC(year, month + 1, 0)).getUTCDate();
+  const first = new UTCDate(year, month, 1);
+  const last = getDaysInMonth(first);
   if (day >= 1 && day <= last) return null;
-  return `There is no day ${day} in ${months[month]} ${year}; it has ${last} days.`;
+  return `There is no day ${day} in ${format(first, 'MMMM yyyy')}; it has ${last} days.`;
 }
 
 /** The year that ends in these two digits and lies within fifty years of the reference. */

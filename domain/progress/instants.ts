@@ -1,3 +1,5 @@
+import { addMilliseconds, differenceInMilliseconds } from 'date-fns';
+
 const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?Z$/;
 
 /** Whether a text is an instant as the record keeps them: ISO 8601 in UTC, with a Z. */
@@ -7,12 +9,12 @@ export function isInstant(text: string): boolean {
 
 /** Minutes from one instant to another; negative when the other is earlier. */
 export function minutesBetween(from: string, to: string): number {
-  return (Date.parse(to) - Date.parse(from)) / 60_000;
+  return differenceInMilliseconds(to, from) / 60_000;
 }
 
 /** The instant so many minutes later, ISO 8601 UTC. */
 export function minutesAfter(from: string, minutes: number): string {
-  return new Date(Date.parse(from) + Math.round(minutes * 60_000)).toISOString();
+  return addMilliseconds(from, Math.round(minutes * 60_000)).toISOString();
 }
 
 /** Orders things by when they happened and, at one moment, by arrival. */

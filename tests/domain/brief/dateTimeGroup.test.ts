@@ -102,7 +102,7 @@ describe('a date-time group', () => {
     ['tomorrow', 'like 051100Z'],
     ['51100Z', 'like 051100Z'],
     ['0600Z FEB 26', 'like 051100Z'],
-    ['321200Z NOV 26', 'There is no day 32 in NOV 2026; it has 30 days.'],
+    ['321200Z NOV 26', 'There is no day 32 in November 2026; it has 30 days.'],
     ['001200Z', 'There is no day 0'],
     ['290000Z FEB 23', 'it has 28 days'],
     ['012500Z', 'There is no hour 25'],
