@@ -98,7 +98,7 @@ const { tasks: _tasks, ...partsOfState } = BuildState.properties;
 /**
  * Frames of GET /api/builds/:build/feed?after=N (text/event-stream): `event:` is the frame's name and, for a
  * `delta`, `id:` the number. `changed` carries the changed top-level parts of the state, `tasks` only the
- * changed tasks.
+ * changed tasks, `lists` parts that are lists of which only the ends changed.
  */
 export const DeltaFrame = Type.Object(
   {
@@ -106,6 +106,16 @@ export const DeltaFrame = Type.Object(
     fold: Type.Integer(),
     changed: Type.Partial(Type.Object(partsOfState, closed)),
     tasks: Type.Record(Type.String(), TaskState),
+    /** By part: how many items to take from its front, then what to add at its end. */
+    lists: Type.Optional(
+      Type.Record(
+        Type.String(),
+        Type.Object(
+          { drop: Type.Integer({ minimum: 0 }), add: Type.Array(Type.Unknown()) },
+          closed,
+        ),
+      ),
+    ),
     /** Tasks that no longer exist. */
     gone: Type.ReadonlyType(Type.Array(Type.String())),
     kind: Type.String(),

@@ -2,14 +2,12 @@ import type { Entry, NewEntry } from '#domain/progress/entry.ts';
 import { evolve } from '#domain/progress/evolve.ts';
 import { type BuildState, emptyBuild } from '#domain/progress/state.ts';
 import { diffState } from '#shared/applyDelta.ts';
-import type { DeltaFrame } from '#shared/wire.ts';
 import type { Ledger, StoredReceipt } from '../ledger/ledger.ts';
 import { DeltaRing } from './deltaRing.ts';
 import { Feeds } from './feeds.ts';
 import { sseEvent } from './sse.ts';
 
 const page = 500;
-const ringRoom = 500;
 
 /** Told of every change of state after it is safely kept. */
 export type OnChange = (before: BuildState, after: BuildState) => void;
@@ -19,7 +17,7 @@ export class LiveBuild {
   readonly build: string;
   readonly feeds = new Feeds();
   readonly #ledger: Ledger;
-  readonly #ring = new DeltaRing(ringRoom);
+  readonly #ring = new DeltaRing();
   readonly #onChange: OnChange[] = [];
   #state: BuildState = emptyBuild;
   #line: Promise<unknown> = Promise.resolve();
@@ -39,8 +37,8 @@ export class LiveBuild {
     this.#onChange.push(listener);
   }
 
-  /** What a device that knows the record up to `after` has missed; null when it must take a new snapshot. */
-  since(after: number): readonly DeltaFrame[] | null {
+  /** Events that a device that knows the record up to `after` has missed; null when it must take a new snapshot. */
+  since(after: number): readonly string[] | null {
     return this.#ring.since(after, this.#state.number);
   }
 

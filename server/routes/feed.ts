@@ -45,7 +45,7 @@ export function feedRoute(app: App, { builds, clock }: Site): void {
       const feed = openFeed(raw, memberOf(request).link, (gone) => live.feeds.remove(gone));
       live.feeds.add(feed);
       feed.send(sseEvent('beat', { now: clock.now().toISOString() }));
-      for (const delta of missed) feed.send(sseEvent('delta', delta, delta.number));
+      for (const event of missed) feed.send(event);
       if (forecaster.frame) feed.send(sseEvent('forecast', forecaster.frame));
       return reply;
     },

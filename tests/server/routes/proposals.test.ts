@@ -1,0 +1,206 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { formReader } from '#server/form.ts';
+import type { Planner } from '#server/workers/planner.ts';
+import {
+  ForecastFrame,
+  Proposal,
+  type Receipt,
+  type RefusalReply,
+  type Snapshot,
+} from '#shared/wire.ts';
+import type { ToldForecasts } from '#shared/wireBuilds.ts';
+import {
+  command,
+  openTestBuild,
+  type TestBuild,
+  type TestServer,
+  testServer,
+} from '#tests/support/server.ts';
+import { plannerHere } from '#tests/support/serverPlanner.ts';
+
+let server: TestServer;
+let ford: TestBuild;
+beforeEach(async () => {
+  server = await testServer();
+  ford = await openTestBuild(server);
+});
+
+const base = () => `/api/builds/${ford.build}`;
+const propose = (changes: unknown[] = [], more: object = {}) =>
+  server.ask<Proposal>('POST', `${base()}/proposals`, ford.secret('leader'), { changes, ...more });
+const accept = (proposal: string) =>
+  server.ask<Receipt>(
+    'POST',
+    `${base()}/commands`,
+    ford.secret('leader'),
+    command(server, 'accept-plan', { proposal }),
+  );
+const stateNow = async () =>
+  (await server.ask<Snapshot>('GET', base(), ford.secret('leader'))).json.state;
+
+/** The next forecast made on entry `number`. */
+async function forecastOn(number: number): Promise<ForecastFrame> {
+  for (;;) {
+    const { json } = await server.ask<ForecastFrame | null>(
+      'GET',
+      `${base()}/forecast`,
+      ford.secret('commander'),
+    );
+    if (json && json.number >= number) return json;
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+}
+
+describe('a plan on trial', () => {
+  it('comes with its forecast and is recorded nowhere', async () => {
+    const answer = await propose();
+    expect(answer.status).toBe(201);
+    expect(formReader(Proposal)(answer.json).ok).toBe(true);
+    expect(answer.json).toMatchObject({ basis: 1, before: null });
+    expect(answer.json.gain).toMatch(/^first plan/);
+    expect((await stateNow()).plan).toBeNull();
+  });
+
+  it('goes into the record whole once it is accepted', async () => {
+    const { json: proposal } = await propose();
+    expect((await accept(proposal.proposal)).json).toMatchObject({ outcome: 'recorded', entry: 2 });
+    const state = await stateNow();
+    expect(state.plan).toEqual(proposal.plan);
+    expect(state.planCount).toBe(1);
+  });
+
+  it('carries the changes it was made for into the order of work', async () => {
+    const crew = { id: 'left', name: 'Left girder', people: 9, skills: [], attached: false };
+    const { json: proposal } = await propose([{ kind: 'crew', crew }]);
+    await accept(proposal.proposal);
+    expect((await stateNow()).work.crews.find(({ id }) => id === 'left')?.people).toBe(9);
+  });
+
+  it('is compared with the plan in force on the same draws', async () => {
+    await accept((await propose()).json.proposal);
+    const same = await propose();
+    expect(same.json.before?.forecast.p50).toBe(same.json.forecast.p50);
+    expect(same.json.gain).toBe('opens at the same time; changes 0 tasks');
+    const minutes = { quick: 1, likely: 2, slow: 3 };
+    const quicker = await propose([{ kind: 'task', task: 'pegs', minutes }]);
+    expect(quicker.json.plan.minutesToOpen).toBeLessThan(same.json.plan.minutesToOpen);
+    expect(quicker.json.gain).toMatch(/^opens \d+ min earlier; changes \d+ tasks?$/);
+  });
+
+  it('counts the people who are fit now', async () => {
+    const told = command(server, 'tell-strength', { crew: 'left', fit: 3 });
+    await server.ask('POST', `${base()}/commands`, ford.secret('left'), told);
+    const answer = await server.ask<RefusalReply>(
+      'POST',
+      `${base()}/proposals`,
+      ford.secret('leader'),
+      { changes: [] },
+    );
+    // The move needs four of the left crew.
+    expect(answer.status).toBe(422);
+    expect(answer.json.sentence).toMatch(/left|Move/i);
+  });
+
+  it('that was dropped, or never made, cannot be accepted', async () => {
+    const { json: proposal } = await propose();
+    const path = `${base()}/proposals/${proposal.proposal}`;
+    expect((await server.ask('DELETE', path, ford.secret('leader'))).status).toBe(204);
+    expect((await server.ask('DELETE', path, ford.secret('leader'))).status).toBe(404);
+    const refused = await accept(proposal.proposal);
+    expect([refused.status, refused.json]).toMatchObject([404, { code: 'proposal-unknown' }]);
+  });
+
+  it('of another build cannot be accepted', async () => {
+    const weir = await openTestBuild(server);
+    const { json } = await server.ask<Proposal>(
+      'POST',
+      `/api/builds/${weir.build}/proposals`,
+      weir.secret('leader'),
+      { changes: [] },
+    );
+    expect((await accept(json.proposal)).json).toMatchObject({ code: 'proposal-unknown' });
+  });
+
+  it('is stale once crews or loads have changed', async () => {
+    const { json: proposal } = await propose();
+    const told = command(server, 'tell-strength', { crew: 'left', fit: 5 });
+    await server.ask('POST', `${base()}/commands`, ford.secret('left'), told);
+    expect((await accept(proposal.proposal)).json).toMatchObject({ code: 'plan-stale' });
+  });
+
+  it('with changes that cannot be made names them', async () => {
+    const answer = await server.ask<RefusalReply>(
+      'POST',
+      `${base()}/proposals`,
+      ford.secret('leader'),
+      { changes: [{ kind: 'load', load: 'truck', arrives: 10 }] },
+    );
+    expect([answer.status, answer.json.code]).toEqual([422, 'work-faulty']);
+    expect(answer.json.faults?.[0]?.found).toBe('truck');
+  });
+});
+
+describe('a plan being made', () => {
+  it('is stopped by its id, and the plan in force stands', async () => {
+    let begun = () => {};
+    const started = new Promise<void>((resolve) => {
+      begun = resolve;
+    });
+    const planner: Planner = {
+      ...plannerHere(),
+      plan: (_job, { signal } = {}) => {
+        begun();
+        return new Promise((_resolve, reject) => {
+          signal?.addEventListener('abort', () => reject(signal.reason));
+        });
+      },
+    };
+    server = await testServer({ planner });
+    ford = await openTestBuild(server);
+    const proposal = server.ids.long();
+    const asked = propose([], { proposal });
+    await started;
+    const path = `${base()}/proposals/${proposal}`;
+    expect((await server.ask('DELETE', path, ford.secret('leader'))).status).toBe(204);
+    const answer = await asked;
+    expect([answer.status, answer.json]).toMatchObject([409, { code: 'proposal-cancelled' }]);
+  });
+
+  it('keeps its id to itself', async () => {
+    const proposal = server.ids.long();
+    expect((await propose([], { proposal })).json.proposal).toBe(proposal);
+    expect((await propose([], { proposal })).json).toMatchObject({ code: 'id-used-otherwise' });
+  });
+});
+
+describe('the forecast', () => {
+  it('follows an accepted plan, on the same draws every time', async () => {
+    const { json: proposal } = await propose();
+    await accept(proposal.proposal);
+    const frame = await forecastOn(2);
+    expect(formReader(ForecastFrame)(frame).ok).toBe(true);
+    expect(frame.forecast?.seed).toBe(proposal.forecast.seed);
+    expect(frame.forecast?.chanceBy?.minutes).toBe(120);
+  });
+
+  it('is kept as it was sent up, beside the record', async () => {
+    await accept((await propose()).json.proposal);
+    const frame = await forecastOn(2);
+    const answer = await server.ask<ToldForecasts>(
+      'GET',
+      `${base()}/forecasts`,
+      ford.secret('commander'),
+    );
+    expect(answer.json.told).toContainEqual(frame);
+    expect(await server.ledger.head(ford.build)).toMatchObject({ number: 2 });
+  });
+
+  it('is not made again for what it does not hang on', async () => {
+    await accept((await propose()).json.proposal);
+    const before = await forecastOn(2);
+    const told = command(server, 'tell-near-miss', { what: 'a strap slipped' });
+    await server.ask('POST', `${base()}/commands`, ford.secret('left'), told);
+    await new Promise((resolve) => setTimeout(resolve, 30));
+    expect(await forecastOn(2)).toEqual(before);
+  });
+});
