@@ -35,6 +35,8 @@ const named: readonly (readonly [string, TSchema])[] = [
 /** Collects the routes registered after it for the OpenAPI document. */
 export async function describeApi(app: App, version: string): Promise<void> {
   await app.register(swagger, {
+    // JSON Schema 2020-12, which OpenAPI 3.1 speaks, knows `const`.
+    convertConstToEnum: false,
     openapi: {
       openapi: '3.1.0',
       info: {

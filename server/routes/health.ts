@@ -9,6 +9,7 @@ export function healthRoute(app: App, site: Site): void {
       config: { callers: 'anyone' },
       schema: {
         summary: 'Whether the server answers and its ledger can be read',
+        security: [],
         response: { 200: Type.Object({ ok: Type.Literal(true), program: Type.String() }) },
       },
     },
