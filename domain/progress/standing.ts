@@ -108,7 +108,7 @@ function toldStanding(tells: readonly TaskTell[], task: Task, plan: Plan | null)
   const tellers = new Set(tells.flatMap(({ crew }) => (crew ? [crew] : [])));
   // Where one crew is enough, the crew that took the task stands for the one that was to.
   const awaited = count === 1 && tellers.size > 0 ? [] : named;
-  const crews = [...new Set([...awaited, ...tellers])];
+  const crews = tells.length > 0 ? [...new Set([...awaited, ...tellers])] : [];
   // Nobody named and nobody told: a keep-off start that was granted still puts the task to work.
   const standings = (crews.length > 0 ? crews : ['']).map((crew) =>
     shareOf(crew, tells, count > 1),
