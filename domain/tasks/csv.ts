@@ -12,7 +12,7 @@ export function readCsv(file: string, text: string): { rows: CsvRow[]; faults: F
   const rows: CsvRow[] = [];
   const faults: Fault[] = [];
   // One cell and what ends it: quoted, or plain up to a comma or a line end.
-  const cell = /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n|\n|\r|$)/y;
+  const cell = /(?:"([^"]*(?:""[^"]*)*)"|([^",\r\n]*))(,|\r\n|\n|\r|$)/y;
   let at = text.startsWith('\uFEFF') ? 1 : 0;
   let row = 1;
   let cells: string[] = [];
