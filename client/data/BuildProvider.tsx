@@ -3,6 +3,7 @@ import { type ReactNode, useEffect, useMemo, useSyncExternalStore } from 'react'
 import type { Snapshot } from '#shared/wire.ts';
 import { createApi } from './api.ts';
 import { createLive, type LiveState } from './live.ts';
+import { withOwnTells } from './ownTells.ts';
 import { keyOf } from './place.ts';
 import { usePorts } from './ports/ports.ts';
 import { createSender, isOpen } from './sender.ts';
@@ -72,13 +73,19 @@ export function BuildProvider({ build, secret, meanwhile, children }: Props) {
     return () => window.removeEventListener('beforeunload', ask);
   }, [unsent]);
 
-  if (!snapshot || heard.status === 'refused') return <>{meanwhile(heard)}</>;
+  const told = useMemo(
+    () => snapshot && withOwnTells(snapshot.state, sendings, snapshot.you, heard.skew, clock.now()),
+    [snapshot, sendings, heard.skew, clock],
+  );
+
+  if (!snapshot || !told || heard.status === 'refused') return <>{meanwhile(heard)}</>;
 
   const view: BuildView = {
     build,
     linkKey,
     secret,
     state: snapshot.state,
+    told,
     forecast: snapshot.forecast,
     you: snapshot.you,
     heardAt: heard.heardAt === null ? null : heard.heardAt + heard.skew,

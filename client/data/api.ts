@@ -11,7 +11,8 @@ export type Answer<Value> =
 
 export type Api = {
   readonly get: <Value>(path: string) => Promise<Answer<Value>>;
-  readonly post: <Value>(path: string, body: unknown) => Promise<Answer<Value>>;
+  /** `patience` is how many milliseconds an answer may take; 15 s when not given. */
+  readonly post: <Value>(path: string, body: unknown, patience?: number) => Promise<Answer<Value>>;
   readonly remove: <Value>(path: string) => Promise<Answer<Value>>;
   /** Opens a stream of events; the caller reads it. */
   readonly open: (path: string, stop: AbortSignal) => Promise<Response>;
@@ -25,9 +26,13 @@ export function createApi(network: Network, clock: Clock, secret: string): Api {
   const headers = (more: Record<string, string>): Record<string, string> =>
     secret === '' ? more : { ...more, authorization: `Bearer ${secret}` };
 
-  async function ask<Value>(path: string, options: RequestInit): Promise<Answer<Value>> {
+  async function ask<Value>(
+    path: string,
+    options: RequestInit,
+    longest = patience,
+  ): Promise<Answer<Value>> {
     const stop = new AbortController();
-    const cancel = clock.after(patience, () => stop.abort());
+    const cancel = clock.after(longest, () => stop.abort());
     try {
       const response = await network(path, { ...options, signal: stop.signal, cache: 'no-store' });
       return await read<Value>(response);
@@ -40,12 +45,16 @@ export function createApi(network: Network, clock: Clock, secret: string): Api {
 
   return {
     get: (path) => ask(path, { method: 'GET', headers: headers({}) }),
-    post: (path, body) =>
-      ask(path, {
-        method: 'POST',
-        headers: headers({ 'content-type': 'application/json' }),
-        body: JSON.stringify(body),
-      }),
+    post: (path, body, longest) =>
+      ask(
+        path,
+        {
+          method: 'POST',
+          headers: headers({ 'content-type': 'application/json' }),
+          body: JSON.stringify(body),
+        },
+        longest,
+      ),
     remove: (path) => ask(path, { method: 'DELETE', headers: headers({}) }),
     open: (path, stop) =>
       network(path, {

@@ -12,7 +12,10 @@ export type BuildView = {
   /** Name under which the device keeps things of this link. */
   readonly linkKey: string;
   readonly secret: string;
+  /** What the server has confirmed. */
   readonly state: BuildState;
+  /** The same with this device's own unconfirmed tells on top. */
+  readonly told: BuildState;
   readonly forecast: ForecastFrame | null;
   readonly you: Author;
   /** Server-corrected milliseconds when anything was last heard. */

@@ -4,13 +4,15 @@ import type { SpanView } from './spanView.ts';
 
 type Props = {
   readonly view: SpanView;
-  readonly gap: number;
+  readonly gap?: number;
   /** Metres per hour; null when nobody measured it. */
-  readonly rise: number | null;
+  readonly rise?: number | null;
+  /** Only the ground: no water, words or measures. */
+  readonly plain?: boolean;
 };
 
 /** Both banks, the water and how wide the gap is. */
-export function SpanSite({ view, gap, rise }: Props) {
+export function SpanSite({ view, gap = 0, rise = null, plain = false }: Props) {
   const { geometry, x, y, id, width, height, wide } = view;
   const { near, far, profile, water } = geometry;
   const said = words.span;
@@ -24,7 +26,7 @@ export function SpanSite({ view, gap, rise }: Props) {
         fill={`url(#${id}-ground)`}
         d={`M0 ${y(near.y)}H${x(near.x)}L${line}H${width}V${height}H0Z`}
       />
-      {water !== null && nearFoot && farFoot ? (
+      {water !== null && nearFoot && farFoot && !plain ? (
         <>
           <path
             fill={`url(#${id}-water)`}
@@ -54,16 +56,18 @@ export function SpanSite({ view, gap, rise }: Props) {
         </>
       ) : null}
       <path className="d-line" d={`M0 ${y(near.y)}H${x(near.x)}L${line}H${width}`} />
-      <g>
-        <path
-          className="d-thin"
-          d={`M${x(near.x)} ${bottom + 24}v12M${x(far.x)} ${bottom + 24}v12M${x(near.x)} ${bottom + 30}H${x(far.x)}`}
-        />
-        <rect className="d-ground" x={middle - 56} y={bottom + 20} width={112} height={20} />
-        <text className="d-text" x={middle} y={bottom + 35} textAnchor="middle">
-          {said.gap(metres(gap))}
-        </text>
-      </g>
+      {plain ? null : (
+        <g>
+          <path
+            className="d-thin"
+            d={`M${x(near.x)} ${bottom + 24}v12M${x(far.x)} ${bottom + 24}v12M${x(near.x)} ${bottom + 30}H${x(far.x)}`}
+          />
+          <rect className="d-ground" x={middle - 56} y={bottom + 20} width={112} height={20} />
+          <text className="d-text" x={middle} y={bottom + 35} textAnchor="middle">
+            {said.gap(metres(gap))}
+          </text>
+        </g>
+      )}
       {wide ? (
         <>
           <text className="d-text two" x={16} y={y(near.y) + 26}>

@@ -25,6 +25,18 @@ export const saidWords = {
     by: (who: string) => `by ${who}`,
     saidBy: (who: string, entered: string) => `said by ${who}, entered by ${entered}`,
   },
+  copy: {
+    short: 'Copy',
+    button: (what: string) => `Copy: ${what}`,
+    copied: 'Copied.',
+    marked: 'Marked: press Ctrl and C to copy it.',
+  },
+  newLinks: {
+    title: 'Links',
+    more: 'Each opens one page for one person. The address holds its secret and is shown this once: hand it out now, or make a new one later.',
+    open: 'Open',
+    address: (name: string) => `Address for ${name}`,
+  },
   status: {
     'to-come': 'to come',
     'at-work': 'at work',

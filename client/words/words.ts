@@ -1,3 +1,4 @@
+import { chiefWords } from './chiefWords.ts';
 import { commanderWords } from './commanderWords.ts';
 import { drawingWords } from './drawingWords.ts';
 import { haltWords } from './haltWords.ts';
@@ -12,6 +13,7 @@ export const words = {
   ...shellWords,
   ...drawingWords,
   ...commanderWords,
+  chief: chiefWords,
   ...saidWords,
   ...haltWords,
   ...jobWords,

@@ -1,10 +1,11 @@
+import { rollCall } from '#domain/progress/rules/halt.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { SpanFigure } from '../../drawing/SpanFigure.tsx';
 import { HaltNotice } from '../../parts/HaltNotice.tsx';
 import { LineState } from '../../parts/LineState.tsx';
 import { PageFrame } from '../../parts/PageFrame.tsx';
 import { ThemeSwitch } from '../../parts/ThemeSwitch.tsx';
-import { dateTimeGroup, metres, zoneName } from '../../words/units.ts';
+import { dateTimeGroup, iso, metres, zoneName } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import { HoldPoints } from './HoldPoints.tsx';
 import { HoldsUp } from './HoldsUp.tsx';
@@ -17,8 +18,7 @@ export default function CommanderPage() {
   const { state, now, linkKey } = useBuild();
   const said = words.commander;
   const { bridge, halt, zone } = state;
-  const crews = state.work.crews.length;
-  const acknowledged = Object.values(halt?.acknowledged ?? {});
+  const called = rollCall(state, iso(now));
   return (
     <PageFrame
       className="commander"
@@ -49,9 +49,9 @@ export default function CommanderPage() {
       <HaltNotice>
         <p>
           {said.halt(
-            acknowledged.length,
-            crews,
-            acknowledged.reduce((sum, { people }) => sum + people, 0),
+            called.filter(({ answered }) => answered).length,
+            called.length,
+            Object.values(halt?.acknowledged ?? {}).reduce((sum, { people }) => sum + people, 0),
           )}
         </p>
       </HaltNotice>

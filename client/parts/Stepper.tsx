@@ -1,0 +1,36 @@
+import { words } from '../words/words.ts';
+import { Button } from './Button.tsx';
+import './stepper.css';
+
+type Props = {
+  readonly label: string;
+  readonly value: number;
+  readonly least?: number;
+  readonly most?: number;
+  readonly onChange: (value: number) => void;
+};
+
+/** A number by two big buttons: no keyboard comes up, and a mitten hits them. */
+export function Stepper({ label, value, least = 0, most = 500, onChange }: Props) {
+  const said = words.chief.strength;
+  return (
+    <fieldset className="stepper">
+      <legend>{label}</legend>
+      <Button
+        aria-label={said.fewer}
+        disabled={value <= least}
+        onClick={() => onChange(Math.max(least, value - 1))}
+      >
+        −
+      </Button>
+      <output aria-live="polite">{value}</output>
+      <Button
+        aria-label={said.more}
+        disabled={value >= most}
+        onClick={() => onChange(Math.min(most, value + 1))}
+      >
+        +
+      </Button>
+    </fieldset>
+  );
+}

@@ -1,0 +1,90 @@
+import { useState } from 'react';
+import { crewNow, type Job } from '#domain/progress/views/crewNow.ts';
+import { openedOf } from '#domain/progress/views/opened.ts';
+import { Button } from '../../parts/Button.tsx';
+import { clock, iso } from '../../words/units.ts';
+import { words } from '../../words/words.ts';
+import { useCard } from './card.ts';
+import { JobBlock } from './JobBlock.tsx';
+import { KeepOffNext } from './KeepOffNext.tsx';
+import { MoreSheet } from './MoreSheet.tsx';
+import { StrengthSheet } from './StrengthSheet.tsx';
+import { UndoLast } from './UndoLast.tsx';
+
+/** Two jobs are as much as a card can hold, for two half-crews. */
+const mostJobs = 2;
+
+/** The crew's jobs now, what comes next, and what else can be told. */
+export function CardJobs() {
+  const { state, crew, fit, now, awake, press } = useCard();
+  const [sheet, setSheet] = useState<'strength' | 'more' | null>(null);
+  const said = words.chief.card;
+  const { now: atWork, ready, next } = crewNow(state, crew, iso(now));
+  const startable = state.halt ? [] : ready;
+  const jobs = [...atWork, ...startable].slice(0, Math.max(mostJobs, atWork.length));
+  const later = [...startable.filter((job) => !jobs.includes(job)), ...next].slice(0, 2);
+  return (
+    <>
+      {jobs.map((job) => (
+        <JobBlock key={job.task} job={job} />
+      ))}
+      {jobs.length === 0 ? <NoJob next={next} /> : null}
+      {state.halt ? null : <KeepOffNext />}
+      <div className="card-row">
+        <Button disabled={!awake} onClick={() => press(() => setSheet('strength'))}>
+          {words.chief.strength.button(fit)}
+        </Button>
+        <Button disabled={!awake} onClick={() => press(() => setSheet('more'))}>
+          {words.chief.more.button}
+        </Button>
+      </div>
+      <UndoLast />
+      <section className="card-next" aria-label={said.next}>
+        {later.length === 0 ? <p className="second">{said.nothingNext}</p> : null}
+        {later.map((job) => (
+          <p key={job.task}>
+            {said.following(job.name)} · {job.people}
+          </p>
+        ))}
+      </section>
+      {sheet === 'strength' ? <StrengthSheet onClose={() => setSheet(null)} /> : null}
+      {sheet === 'more' ? <MoreSheet onClose={() => setSheet(null)} /> : null}
+    </>
+  );
+}
+
+/** Nothing to do now: why, and what it waits for. */
+function NoJob({ next }: { readonly next: readonly Job[] }) {
+  const { state } = useCard();
+  const said = words.chief.card;
+  const opened = openedOf(state);
+  if (opened.since)
+    return <h2 className="job-name">{said.open(clock(opened.since, state.zone))}</h2>;
+  if (!state.plan && state.work.tasks.length === 0) {
+    return (
+      <section className="stack">
+        <h2 className="job-name">{said.noPlan}</h2>
+        <p className="lead">{said.noPlanMore}</p>
+      </section>
+    );
+  }
+  const [first] = next;
+  return (
+    <section className="stack">
+      <h2 className="job-name">{first ? said.nothing : said.allDone}</h2>
+      <p>{state.halt ? said.halted : said.nothingMore}</p>
+      {first && first.readiness.waitsFor.length > 0 ? (
+        <>
+          <h3>
+            {first.name}: {said.waits}
+          </h3>
+          <ul className="stack">
+            {first.readiness.waitsFor.map(({ kind, of, sentence }) => (
+              <li key={`${kind}.${of}`}>{sentence}</li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+    </section>
+  );
+}

@@ -1,0 +1,35 @@
+import { useCard } from './card.ts';
+
+type Props = {
+  readonly mark: 'done' | 'start' | 'off';
+  readonly label: string;
+  readonly about: string;
+  readonly onPress: () => void;
+};
+
+const marks = {
+  done: 'M6 26 20 40 46 10',
+  start: 'M14 8 42 25 14 42Z',
+  off: 'M40 25H10M22 11 8 25l14 14',
+} as const;
+
+/** The one big tick of a job. It sleeps with the card and takes no second press right after a first. */
+export function Tick({ mark, label, about, onPress }: Props) {
+  const { awake, press } = useCard();
+  return (
+    <button
+      type="button"
+      className={`tick tick-${mark}`}
+      disabled={!awake}
+      onClick={() => press(onPress)}
+    >
+      <svg viewBox="0 0 50 50" aria-hidden="true">
+        <path d={marks[mark]} />
+      </svg>
+      <span>
+        <strong>{label}</strong>
+        <span>{about}</span>
+      </span>
+    </button>
+  );
+}

@@ -1,0 +1,121 @@
+import { people } from './units.ts';
+
+/** Words of the leader's page: its frame, what needs the leader now, the running build. */
+export const leaderWords = {
+  leader: {
+    sections: {
+      now: 'Now',
+      ground: 'Ground',
+      work: 'Work',
+      crews: 'Crews',
+      plan: 'Plan',
+      report: 'Report',
+      links: 'Links',
+      record: 'Record',
+    },
+    sectionsTitle: 'The leader’s pages',
+    noSection: 'There is no such page here.',
+    otherPages: 'Look at',
+    logPage: 'the log keeper’s page',
+    inspectorPage: 'the hold points',
+    commanderPage: 'the commander’s page',
+    needs: 'Needs you now',
+    needsNothing: 'Nothing needs you now.',
+    openTask: 'Open the task',
+    seen: 'Seen',
+    seenOne: (what: string) => `Seen: ${what}`,
+    settle: 'Which one holds?',
+    settleDone: 'It is done',
+    settleStopped: 'It is stopped',
+    disputed: (task: string) =>
+      `${task}: one says done, another stopped. The worse holds until you decide.`,
+    flagged: (task: string, under: string) =>
+      `${task} was started on the strength of ${under}, which is no longer done.`,
+    ownWork: (task: string) => `${task} was passed by somebody who built it.`,
+    weak: (crew: string, fit: number, planned: number) =>
+      `${crew} has ${fit} fit; the plan counts on ${planned}.`,
+    planAgain: 'Plan again',
+    noPlan: 'There is no plan yet: nobody knows who does what when.',
+    makePlan: 'Make a plan',
+    noCrews: 'There are no crews yet: without them nothing can be planned.',
+    giveCrews: 'Enter the crews',
+    noWork: 'There is no order of work yet.',
+    measure: 'Measure the ground',
+    noWorkMore:
+      'Measure the ground and choose a bridge: the order of work comes with it. Work that needs no bridge is given as tables when a build is opened on the start page.',
+    unknowns: 'Not measured yet',
+    running: 'Crews now',
+    keepOffNext: (task: string, met: number, of: number) =>
+      `Next keep-off: ${task}. ${met} of ${of} conditions are met.`,
+    keepOffOpen: 'See what is missing and start it',
+    keepOffRuns: (task: string) =>
+      `${task} is running: its zones are closed to all but its own people.`,
+    halt: {
+      rollCall: 'Roll call',
+      count: (answered: number, of: number) => `${answered} of ${of} crews have answered.`,
+      told: (crew: string) => `${crew}: loads down and clear`,
+      tell: 'All clear',
+      tellOne: (crew: string, count: number) => `${crew}: ${people(count)}, loads down and clear`,
+      name: 'Who lifts the halt',
+      nameMissing: 'Enter the name of whoever lifts it.',
+      lift: 'Lift the halt',
+      waiting: 'The halt can be lifted once every crew has answered with everyone it has.',
+    },
+    asked: {
+      title: 'Change what is asked',
+      confidence: 'How sure the headline is',
+      confidenceHint: 'The headline names the time by which it opens with this confidence.',
+      time: 'Opening asked for',
+      timeHint: (zone: string) =>
+        `Day and time at the site (${zone}); leave empty when nobody asked for a time.`,
+      timeFault: 'Enter day and time, or leave both empty.',
+      set: 'Set',
+      setConfidence: 'Set how sure the headline is',
+      setTime: 'Set the time asked for',
+    },
+    demo: {
+      title: 'Another build',
+      fresh: 'Start a fresh demo',
+      halfBuilt: 'Start the demo half built',
+      more: 'A demo is a build of its own and changes nothing here.',
+      running: 'Setting up the demo',
+      host: 'Another real build is opened on the start page with the host link, which the program prints when it starts.',
+      links: 'Links of the new demo: shown this once.',
+    },
+    draft: {
+      count: (count: number) =>
+        count === 1 ? '1 change is not planned yet.' : `${count} changes are not planned yet.`,
+      look: 'Look at them and plan again',
+      title: 'Changes to try',
+      none: 'No changes yet. Plan again all the same when the build runs otherwise than planned.',
+      remove: 'Take out',
+      removeOne: (what: string) => `Take out: ${what}`,
+      clear: 'Take all out',
+      faults: 'These changes cannot be made together:',
+      changed: 'changed',
+    },
+    change: {
+      minutes: (task: string, before: string, after: string) =>
+        `${task}: ${after} min instead of ${before}`,
+      people: (task: string, before: string, after: string) =>
+        `${task}: ${after} people instead of ${before}`,
+      linkAdd: (to: string, from: string) => `${to} comes after ${from}`,
+      linkStart: (to: string, from: string) => `${to} comes after the start of ${from}`,
+      wait: (minutes: string) => `, ${minutes} later`,
+      early: (minutes: string) => `, up to ${minutes} before it ends`,
+      linkRemove: (to: string, from: string) => `${to} no longer comes after ${from}`,
+      crewNew: (name: string, count: string) => `New crew ${name}, ${count}`,
+      crew: (name: string, what: string) => `${name}: ${what}`,
+      crewPeople: (count: string, before: number) => `${count} instead of ${before}`,
+      crewName: (name: string) => `now called ${name}`,
+      crewChief: (name: string) => (name === '' ? 'no chief named' : `led by ${name}`),
+      crewFrom: (time: string) => `there from ${time}`,
+      crewTo: (time: string) => `there until ${time}`,
+      crewAlways: 'there for the whole build',
+      crewAttached: (attached: boolean) => (attached ? 'attached' : 'one of the platoon’s crews'),
+      crewSame: 'as it is',
+      load: (name: string, time: string, before: string) =>
+        `${name} expected ${time} instead of ${before}`,
+    },
+  },
+} as const;
