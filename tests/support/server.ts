@@ -137,7 +137,7 @@ export const smallTables = {
 } as const;
 
 /** A request that opens a build; what it starts from is the small tables unless said otherwise. */
-export function openRequest(server: TestServer, more: Partial<OpenRequest> = {}): OpenRequest {
+export function openRequest(server: { readonly ids: Ids }, more: Partial<OpenRequest> = {}): OpenRequest {
   return {
     id: server.ids.long(),
     name: 'Test crossing',
@@ -183,7 +183,7 @@ export async function openTestBuild(
 
 /** A command as a device whose clock is right sends it now. */
 export function command(
-  server: Pick<TestServer, 'clock' | 'ids'>,
+  server: { readonly clock: Clock; readonly ids: Ids },
   kind: Exclude<CommandKind, 'open-build'>,
   body: unknown,
   more: Partial<CommandRequest> = {},
