@@ -7,7 +7,7 @@ import { everythingBefore, expectSoundOrder, graphOf, taskOf } from './workCheck
 const bridge = granted(designBridge(larchFord, heron, 'hash'));
 const work = granted(orderOfWork(bridge, heron));
 const graph = graphOf(work);
-const before = (id: string) => everythingBefore(graph, id);
+const allBefore = (id: string) => everythingBefore(graph, id);
 
 describe('the order of work at Larch Ford', () => {
   it('is sound', () => {
@@ -77,29 +77,29 @@ describe('the order of work at Larch Ford', () => {
   });
 
   it('builds a bay on the bay ahead, and behind the move that made room', () => {
-    expect(before('bay-9-left')).toContain('move-4');
-    expect(before('bay-9-left')).toContain('bay-8-right');
-    expect(before('bay-9-left')).not.toContain('brace-9');
-    expect(before('bay-8-left')).toContain('move-3');
-    expect(before('bay-8-left')).not.toContain('move-4');
-    expect(before('brace-9')).toContain('secure-4');
+    expect(allBefore('bay-9-left')).toContain('move-4');
+    expect(allBefore('bay-9-left')).toContain('bay-8-right');
+    expect(allBefore('bay-9-left')).not.toContain('brace-9');
+    expect(allBefore('bay-8-left')).toContain('move-3');
+    expect(allBefore('bay-8-left')).not.toContain('move-4');
+    expect(allBefore('brace-9')).toContain('secure-4');
   });
 
   it('braces before it moves', () => {
     for (const { stage, bays } of bridge.stages) {
       for (let bay = 1; bay <= bays; bay += 1) {
-        expect(before(`move-${stage}`)).toContain(`brace-${bay}`);
+        expect(allBefore(`move-${stage}`)).toContain(`brace-${bay}`);
       }
     }
   });
 
   it('holds the landing until the rear bays are decked and the landing roller is level', () => {
     for (const bay of [8, 9, 10, 11]) {
-      expect(before('ready-5')).toContain(`deck-${bay}`);
-      expect(before('ready-4')).not.toContain(`deck-${bay}`);
+      expect(allBefore('ready-5')).toContain(`deck-${bay}`);
+      expect(allBefore('ready-4')).not.toContain(`deck-${bay}`);
     }
-    expect(before('ready-5')).toContain('landing-level');
-    expect(before('ready-4')).not.toContain('landing-level');
+    expect(allBefore('ready-5')).toContain('landing-level');
+    expect(allBefore('ready-4')).not.toContain('landing-level');
     expect(taskOf(work, 'deck-8').loads).toEqual(['load-5']);
   });
 
@@ -115,29 +115,29 @@ describe('the order of work at Larch Ford', () => {
   });
 
   it('takes the nose off lot by lot, before the next move and before jacking', () => {
-    expect(before('nose-off-1')).toContain('move-6');
-    expect(before('ready-7')).toContain('nose-off-3');
-    expect(before('ready-7')).not.toContain('nose-off-4');
-    expect(before('nose-off-4')).toContain('move-7');
-    expect(before('jack-far')).toContain('nose-off-6');
+    expect(allBefore('nose-off-1')).toContain('move-6');
+    expect(allBefore('ready-7')).toContain('nose-off-3');
+    expect(allBefore('ready-7')).not.toContain('nose-off-4');
+    expect(allBefore('nose-off-4')).toContain('move-7');
+    expect(allBefore('jack-far')).toContain('nose-off-6');
   });
 
   it('jacks one end at a time', () => {
-    expect(before('jack-near')).toContain('lower-far');
-    expect(before('seated')).toContain('lower-near');
+    expect(allBefore('jack-near')).toContain('lower-far');
+    expect(allBefore('seated')).toContain('lower-near');
   });
 
   it('decks from the rear once seated, and lays kerbs two bays behind', () => {
-    expect(before('deck-7')).toContain('seated');
-    expect(before('deck-6')).toContain('deck-7');
-    expect(before('kerb-1')).toContain('deck-7');
-    expect(before('kerb-2')).toContain('deck-4');
-    expect(before('kerb-2')).not.toContain('deck-3');
-    expect(before('kerb-4')).toContain('deck-1');
+    expect(allBefore('deck-7')).toContain('seated');
+    expect(allBefore('deck-6')).toContain('deck-7');
+    expect(allBefore('kerb-1')).toContain('deck-7');
+    expect(allBefore('kerb-2')).toContain('deck-4');
+    expect(allBefore('kerb-2')).not.toContain('deck-3');
+    expect(allBefore('kerb-4')).toContain('deck-1');
   });
 
   it('opens after everything else', () => {
-    expect(before('open').size).toBe(153);
+    expect(allBefore('open').size).toBe(153);
   });
 
   it('has a boat ready before anyone is over the water', () => {
@@ -146,7 +146,7 @@ describe('the order of work at Larch Ford', () => {
       .map(({ id }) => id);
     for (const { id, zones } of work.tasks) {
       if (id !== 'boat-ready' && zones.some((zone) => over.includes(zone))) {
-        expect([id, before(id).has('boat-ready')]).toEqual([id, true]);
+        expect([id, allBefore(id).has('boat-ready')]).toEqual([id, true]);
       }
     }
   });
@@ -158,7 +158,7 @@ describe('the order of work at Larch Ford', () => {
           load.replace('load', 'unload'),
           load.replace('load', 'count'),
         ]);
-        expect(tasks.filter((one) => !before(id).has(one))).toEqual([]);
+        expect(tasks.filter((one) => !allBefore(id).has(one))).toEqual([]);
       }
     }
   });
