@@ -1,0 +1,51 @@
+import type { Past } from '#domain/schedule/past.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import type { Work } from '#domain/tasks/work.ts';
+
+type Times = { readonly start: number; readonly finish: number };
+
+/**
+ * Earliest starts over links, hand-overs and releases of a plan when each task takes its planned minutes times
+ * `factor(row)`. What the past has begun keeps its start. Throws when links and hand-overs go round in a circle.
+ */
+export function replay(
+  work: Work,
+  plan: Plan,
+  factor: (row: number) => number,
+  past?: Past,
+): Map<string, Times> {
+  const begun = new Set(
+    (past?.tasks ?? []).filter(({ status }) => status !== 'stopped').map(({ task }) => task),
+  );
+  const done = new Set(
+    (past?.tasks ?? []).filter(({ status }) => status === 'done').map(({ task }) => task),
+  );
+  const arcs = [
+    ...work.links,
+    ...plan.handOvers.map(({ from, to }) => ({ from, to, counts: 'finish' as const, wait: 0 })),
+  ];
+  const rows = new Map(work.tasks.map(({ id }, row) => [id, row]));
+  const times = new Map<string, Times>();
+  let left = [...plan.tasks];
+  while (left.length > 0) {
+    const later: typeof left = [];
+    for (const own of left) {
+      const before = begun.has(own.task) ? [] : arcs.filter(({ to }) => to === own.task);
+      if (!before.every(({ from }) => times.has(from))) {
+        later.push(own);
+        continue;
+      }
+      const bounds = before.map(({ from, counts, wait }) => {
+        const { start, finish } = times.get(from)!;
+        return (counts === 'start' ? start : finish) + Math.round(wait * 60) / 60;
+      });
+      const start = begun.has(own.task) ? own.start : Math.max(own.release, ...bounds);
+      const minutes =
+        (own.finish - own.start) * (done.has(own.task) ? 1 : factor(rows.get(own.task)!));
+      times.set(own.task, { start, finish: start + minutes });
+    }
+    if (later.length === left.length) throw new Error('Links and hand-overs go round in a circle.');
+    left = later;
+  }
+  return times;
+}
