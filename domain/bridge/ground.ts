@@ -26,10 +26,13 @@ export const Ground = Type.Object(
     /** IANA time zone of the site. */
     zone: Type.String({ minLength: 1, maxLength: 60 }),
     place: Type.Union([
-      Type.Object({
-        latitude: Type.Number({ minimum: -90, maximum: 90 }),
-        longitude: Type.Number({ minimum: -180, maximum: 180 }),
-      }),
+      Type.Object(
+        {
+          latitude: Type.Number({ minimum: -90, maximum: 90 }),
+          longitude: Type.Number({ minimum: -180, maximum: 180 }),
+        },
+        { additionalProperties: false },
+      ),
       Type.Null(),
     ]),
     /** Metres between the bank edges on the centre line. */
