@@ -1,4 +1,4 @@
-import { type CSSProperties, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { BuildState } from '#domain/progress/state.ts';
 import { Button } from '../parts/Button.tsx';
 import { HoldMark } from '../parts/HoldMark.tsx';
@@ -43,6 +43,9 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
   const first = layout.columns[0]?.crew ?? '';
   const one = chosen ?? first;
   const shown = narrow ? layout.columns.filter(({ crew }) => crew === one) : layout.columns;
+  // Attached people have few jobs of their own: a narrower column shows them.
+  const attached = new Set(state.work.crews.flatMap((crew) => (crew.attached ? [crew.id] : [])));
+  const shares = shown.map(({ crew }) => (attached.has(crew) && !narrow ? 2 : 3));
   const nowAt = minuteOf(state.start, now);
   const duskAt = dusk === null ? null : minuteOf(state.start, dusk);
   const ticks = ticksEvery(Date.parse(state.start), layout.from, layout.to, 10);
@@ -71,7 +74,10 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
         </Button>
         <p className="second small">{said.legend(zoneName(now, state.zone))}</p>
       </div>
-      <div className="columns-heads" style={{ '--crews': shown.length } as CSSProperties}>
+      <div
+        className="columns-heads"
+        style={{ gridTemplateColumns: shares.join('fr ').concat('fr') }}
+      >
         {shown.map(({ crew }) => (
           <div key={crew} className="columns-head">
             <h3>{nameOf(crew)}</h3>
@@ -79,10 +85,7 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
           </div>
         ))}
       </div>
-      <div
-        className="columns-field"
-        style={{ height: y(layout.to) + 24, '--crews': shown.length } as CSSProperties}
-      >
+      <div className="columns-field" style={{ height: y(layout.to) + 24 }}>
         {duskAt !== null && duskAt < layout.to ? (
           <div
             className="columns-dusk"
@@ -93,14 +96,19 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
         ) : null}
         {ticks.map((tick) => (
           <div key={tick} className="columns-tick" style={{ top: y(tick) }} aria-hidden="true">
-            <span className={time(tick).endsWith(':00') ? 'hour' : ''}>{time(tick)}</span>
+            {duskAt !== null && Math.abs(y(duskAt) - y(tick)) < 20 ? null : (
+              <span className={time(tick).endsWith(':00') ? 'hour' : ''}>{time(tick)}</span>
+            )}
           </div>
         ))}
         {shown.map(({ crew, boxes }, index) => (
           <ol
             key={crew}
             className="columns-crew"
-            style={{ '--at': index } as CSSProperties}
+            style={{
+              left: `${(100 * sum(shares.slice(0, index))) / sum(shares)}%`,
+              width: `${(100 * (shares[index] ?? 1)) / sum(shares)}%`,
+            }}
             aria-label={nameOf(crew)}
           >
             {boxes.map((each) => (
@@ -174,12 +182,18 @@ function TaskBox({ box, top, height, time, onTask }: BoxProps & { readonly box: 
   };
   const classes = ['column-box', `is-${box.status}`, box.critical ? 'critical' : ''];
   if (height < 15) classes.push('slim');
+  else if (height > 36) classes.push('roomy');
   return (
     <li className={classes.join(' ')} style={style}>
       <button type="button" onClick={() => onTask(box.task)}>
-        <span className="name">{box.name}</span>
-        <span className="people">{box.people}</span>
+        <span className="name" aria-hidden="true">
+          {shortName(box.name)}
+        </span>
+        <span className="people" aria-hidden="true">
+          {box.people}
+        </span>
         <span className="out-of-sight">
+          {box.name}, {peopleWords(box.people)},{' '}
           {said.box(words.status[box.status], time(box.start), time(box.finish))}
           {box.critical ? ` ${said.critical}` : ''}
         </span>
@@ -229,4 +243,13 @@ function spread(
     last = Math.max(top, last + 26);
     return { hold, top, labelTop: last };
   });
+}
+
+/** In a column a name is short: what follows its first comma stands in the task's own words, one touch away. */
+function shortName(name: string): string {
+  return name.split(',')[0] ?? name;
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, each) => total + each, 0);
 }

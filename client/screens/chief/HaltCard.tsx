@@ -29,8 +29,8 @@ export function HaltCard() {
         ) : (
           <Tick
             mark="done"
-            label={said.tell(fit, fit)}
-            about={words.halt.title}
+            label={said.loadsDown}
+            about={said.clear(fit, fit)}
             onPress={() => tell(fit)}
           />
         )}

@@ -67,6 +67,8 @@ export function JobBlock({ job }: { readonly job: Job }) {
               about={job.name}
               onPress={() => void send('tell-finished', body)}
             />
+          ) : state.halt ? (
+            <p className="notice">{said.halted}</p>
           ) : (
             <Tick
               mark="start"

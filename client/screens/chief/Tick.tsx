@@ -9,8 +9,8 @@ type Props = {
 
 const marks = {
   done: 'M6 26 20 40 46 10',
-  start: 'M14 8 42 25 14 42Z',
-  off: 'M40 25H10M22 11 8 25l14 14',
+  start: 'M8 25h32M27 10l15 15-15 15',
+  off: 'M42 25H10M23 10 8 25l15 15',
 } as const;
 
 /** The one big tick of a job. It sleeps with the card and takes no second press right after a first. */
