@@ -4,6 +4,8 @@ import type { CommandIo, RunCommand } from './commands/io.ts';
 const commands: Record<string, () => Promise<{ run: RunCommand }>> = {
   serve: () => import('./commands/serve.ts'),
   plan: () => import('./commands/plan.ts'),
+  bridge: () => import('./commands/bridge.ts'),
+  kit: () => import('./commands/kit.ts'),
   record: () => import('./commands/record.ts'),
 };
 

@@ -7,7 +7,7 @@ import type { App } from '../site.ts';
 import { type Caller, callerOf } from './caller.ts';
 
 /** Who may use a route: everyone without a link, or the carriers of these links. */
-export type Callers = 'anyone' | readonly (Role | 'host')[];
+type Callers = 'anyone' | readonly (Role | 'host')[];
 
 /** Unknown links that one address may try: a secret cannot be guessed, but trying costs the server work. */
 const guessesPerMinute = 120;

@@ -8,7 +8,7 @@ import { secretHash } from './caller.ts';
 export type MadeLink = { readonly stored: StoredLink; readonly shown: NewLink };
 
 /** The page of a link. The secret is the fragment, which browsers never send with a request for a page. */
-export function pageAddress(build: string, role: Role, secret: string): string {
+function pageAddress(build: string, role: Role, secret: string): string {
   return `/b/${build}/${role}#${secret}`;
 }
 

@@ -5,7 +5,7 @@ import type { StoredEntry } from './ledger.ts';
 export const chainStart = '0'.repeat(64);
 
 /** Hash of a record up to and with `text`: sha256 over the previous hash, a line feed and the exact text, in hex. */
-export function chainHash(previous: string, text: string): string {
+function chainHash(previous: string, text: string): string {
   return createHash('sha256').update(`${previous}\n${text}`, 'utf8').digest('hex');
 }
 

@@ -137,7 +137,10 @@ export const smallTables = {
 } as const;
 
 /** A request that opens a build; what it starts from is the small tables unless said otherwise. */
-export function openRequest(server: { readonly ids: Ids }, more: Partial<OpenRequest> = {}): OpenRequest {
+export function openRequest(
+  server: { readonly ids: Ids },
+  more: Partial<OpenRequest> = {},
+): OpenRequest {
   return {
     id: server.ids.long(),
     name: 'Test crossing',

@@ -1,5 +1,5 @@
 /** One event of a feed, as a device reads it. */
-export type FeedEvent = {
+type FeedEvent = {
   readonly event: string;
   readonly id: string | null;
   readonly data: unknown;
