@@ -1,6 +1,7 @@
 import type { Task } from '../../tasks/task.ts';
 import { orderIndex } from '../orderIndex.ts';
 import { expectedCrews, mayWorkAt, peopleFrom } from '../plannedCrews.ts';
+import { isAtWork } from '../standing.ts';
 import type { BuildState, TaskStatus } from '../state.ts';
 import { type Readiness, readiness } from './readiness.ts';
 
@@ -78,6 +79,15 @@ function jobOf(state: BuildState, task: Task, crew: string, now: string): Job {
     keepOff: task.keepOff,
     hold: task.hold !== undefined,
     with: expectedCrews(state.plan, task).named.filter((other) => other !== crew),
-    readiness: readiness(state, task.id, now),
+    readiness: joins(state, task.id, crew)
+      ? { ready: true, waitsFor: [] }
+      : readiness(state, task.id, now),
   };
+}
+
+/** Whether the others of a joint task are at it already: this crew may join them, whatever the task itself waited for. */
+function joins(state: BuildState, task: string, crewId: string): boolean {
+  const standing = state.tasks[task];
+  if (!standing || !isAtWork(standing) || state.halt) return false;
+  return standing.shares.some(({ crew, status }) => crew === crewId && status === 'to-come');
 }

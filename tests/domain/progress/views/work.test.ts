@@ -128,6 +128,16 @@ describe('a crew’s card', () => {
     expect(panel?.readiness.ready).toBe(true);
   });
 
+  it('offers a joint task that the other crew has begun, until a halt is on', () => {
+    const given = site();
+    for (const id of ['pegs', 'panel-left', 'panel-right']) given.finish(id, 0);
+    given.send('tell-started', { task: 'lift', crew: 'left' }, { by: hill, at: 16 });
+    const right = () => crewNow(given.state, 'right', clock(17)).ready.map(({ task }) => task);
+    expect(right()).toContain('lift');
+    given.send('halt', { why: '' }, { at: 18 });
+    expect(right()).toEqual([]);
+  });
+
   it('no longer shows the own share of a joint task once it was told done', () => {
     const given = site();
     for (const id of ['pegs', 'panel-left', 'panel-right']) given.finish(id, 0);
