@@ -105,10 +105,10 @@ export async function buildApp(options: AppOptions): Promise<App> {
   await servePages(app, options.pages);
 
   const beat = setInterval(() => builds.beat(), options.beatEvery ?? 10_000).unref();
-  const minute = setInterval(() => builds.minute(), 60_000).unref();
+  const freshen = setInterval(() => builds.freshen(), 10_000).unref();
   app.addHook('preClose', async () => {
     clearInterval(beat);
-    clearInterval(minute);
+    clearInterval(freshen);
     builds.stop();
   });
   return app;

@@ -1,6 +1,7 @@
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import { designBridge, type Wish } from '#domain/bridge/design.ts';
 import type { Ground } from '#domain/bridge/ground.ts';
+import { readGround } from '#domain/bridge/readGround.ts';
 import type { Kit } from '#domain/kit/kit.ts';
 import { refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
@@ -28,6 +29,11 @@ export function designWork(
 ): Result<{ readonly bridge: Bridge; readonly work: Work }, RefusalReply> {
   const found = kits.get(name);
   if (!found) return bad(unknownKit(kits, name));
+  const read = readGround(ground);
+  if (!read.ok) {
+    const sentence = 'The ground is not as it should be. Mend what the faults name.';
+    return bad({ ...refusal('form-wrong', sentence), faults: read.reason });
+  }
   const bridge = designBridge(ground, found.kit, found.hash, wish);
   if (!bridge.ok) {
     const sentence = bridge.reason.map((limit) => limit.sentence).join(' ');

@@ -12,45 +12,36 @@ function pageAddress(build: string, role: Role, secret: string): string {
   return `/b/${build}/${role}#${secret}`;
 }
 
+type Ports = { readonly clock: Clock; readonly ids: Ids };
+
+function linkWith(
+  { clock, ids }: Ports,
+  secret: string,
+  about: Pick<StoredLink, 'build' | 'role' | 'name' | 'crew'>,
+): StoredLink {
+  const madeAt = clock.now().toISOString();
+  return { id: ids.short(), ...about, secretHash: secretHash(secret), madeAt, withdrawnAt: null };
+}
+
 /** Makes a link for a role in one build. */
 export function makeLink(
-  { clock, ids }: { readonly clock: Clock; readonly ids: Ids },
+  ports: Ports,
   build: string,
-  { role, name, crew }: LinkRequest,
+  { role, name, crew = null }: Omit<LinkRequest, 'crew'> & { readonly crew?: string | null },
 ): MadeLink {
-  const secret = ids.secret();
-  const stored: StoredLink = {
-    id: ids.short(),
-    build,
-    role,
-    name,
-    crew: crew ?? null,
-    secretHash: secretHash(secret),
-    madeAt: clock.now().toISOString(),
-    withdrawnAt: null,
-  };
-  const info: LinkInfo = { id: stored.id, role, name, withdrawn: false };
-  const shown = { ...info, ...(crew && { crew }), address: pageAddress(build, role, secret) };
-  return { stored, shown };
+  const secret = ports.ids.secret();
+  const stored = linkWith(ports, secret, { build, role, name, crew });
+  return { stored, shown: { ...linkInfo(stored), address: pageAddress(build, role, secret) } };
 }
 
 /** Makes the host's link of this server and its start page with the secret. */
-export function makeHostLink({ clock, ids }: { readonly clock: Clock; readonly ids: Ids }): {
+export function makeHostLink(ports: Ports): {
   readonly stored: StoredLink;
   readonly address: string;
 } {
-  const secret = ids.secret();
-  const stored: StoredLink = {
-    id: ids.short(),
-    build: null,
-    role: 'host',
-    name: 'Host',
-    crew: null,
-    secretHash: secretHash(secret),
-    madeAt: clock.now().toISOString(),
-    withdrawnAt: null,
-  };
-  return { stored, address: `/#${secret}` };
+  const secret = ports.ids.secret();
+  const about = { build: null, role: 'host', name: 'Host', crew: null } as const;
+  return { stored: linkWith(ports, secret, about), address: `/#${secret}` };
 }
 
 /** A link as the leader's list shows it. */

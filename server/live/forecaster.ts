@@ -15,6 +15,9 @@ export type ForecasterOptions = {
   readonly onFailure: (error: unknown) => void;
 };
 
+/** Milliseconds after which a forecast "from now" no longer is one. */
+const oldAfter = 60_000;
+
 /** The parts of a build's state that a forecast hangs on. */
 const matters = ['work', 'plan', 'tasks', 'crews', 'loads', 'start', 'askedFor', 'halt'] as const;
 
@@ -65,6 +68,12 @@ export class Forecaster {
       void this.#run();
     }, this.#options.wait);
     this.#timer.unref();
+  }
+
+  /** Forecasts again when the last forecast has aged: time passes without entries too, and late work is late. */
+  freshen(): void {
+    const now = this.#clock.now().getTime();
+    if (this.#frame === null || now - Date.parse(this.#frame.at) >= oldAfter) this.refresh();
   }
 
   stop(): void {

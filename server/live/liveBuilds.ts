@@ -57,10 +57,10 @@ export class LiveBuilds {
     for (const { live } of this.#running.values()) live.feeds.send(text);
   }
 
-  /** Time passes without entries too: what is watched is forecast again from now. */
-  minute(): void {
+  /** Forecasts again, from now, what somebody watches and nothing was told of lately. */
+  freshen(): void {
     for (const { live, forecaster } of this.#running.values()) {
-      if (live.feeds.count > 0) forecaster.refresh();
+      if (live.feeds.count > 0) forecaster.freshen();
     }
   }
 

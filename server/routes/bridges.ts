@@ -13,7 +13,7 @@ export function bridgeRoute(app: App, { kits }: Site): void {
       schema: {
         summary: 'Design a bridge for a ground, recorded nowhere',
         body: BridgeRequest,
-        response: { 200: BridgeReply, 404: RefusalReply, 422: RefusalReply },
+        response: { 200: BridgeReply, 400: RefusalReply, 404: RefusalReply, 422: RefusalReply },
       },
     },
     async (request, reply) => {

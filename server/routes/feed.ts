@@ -47,6 +47,7 @@ export function feedRoute(app: App, { builds, clock }: Site): void {
       feed.send(sseEvent('beat', { now: clock.now().toISOString() }));
       for (const event of missed) feed.send(event);
       if (forecaster.frame) feed.send(sseEvent('forecast', forecaster.frame));
+      forecaster.freshen();
       return reply;
     },
   );

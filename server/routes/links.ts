@@ -106,7 +106,7 @@ export function linkRoutes(app: App, site: Site): void {
       const old = await liveLink(build, link);
       if (!old) return noSuchLink(reply);
       const { role, name, crew } = linkInfo(old);
-      const { stored, shown } = makeLink(site, build, { role, name, ...(crew && { crew }) });
+      const { stored, shown } = makeLink(site, build, { role, name, crew: crew ?? null });
       await ledger.addLink(stored);
       await withdraw(build, link);
       return reply.code(201).send(shown);

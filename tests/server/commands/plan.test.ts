@@ -1,0 +1,153 @@
+import { describe, expect, it } from 'vitest';
+import type { CommandIo } from '#server/commands/io.ts';
+import { run } from '#server/commands/plan.ts';
+
+const tables: Record<string, string> = {
+  'tasks.csv':
+    'task,name,people,quick,likely,slow,after,crews\nA,Dig,2,1,2,3,,\nB,Form,3,2,3.5,8,A,\nC,Pour,2,6,9,18,B,\nD,Sign,3,1,1,1,A,left\n',
+  'crews.csv': 'crew,people\nleft,4\n',
+  'links.csv': 'task,after,counts,wait\nD,B,start,3\n',
+  'bad.csv': 'task,likely,after\nA,soon,\nB,1,Z\n',
+  'loop.csv': 'task,likely,after\nA,1,B\nB,1,A\n',
+};
+
+async function plan(...args: string[]): Promise<{ code: number; out: string[]; err: string[] }> {
+  const out: string[] = [];
+  const err: string[] = [];
+  const io: CommandIo = {
+    out: (line) => out.push(line),
+    err: (line) => err.push(line),
+    readFile: async (path) => {
+      const text = tables[path];
+      if (text === undefined) throw new Error(`ENOENT: no such file, open '${path}'`);
+      return text;
+    },
+  };
+  return { code: await run(args, io), out, err };
+}
+
+async function json(...args: string[]) {
+  const { code, out, err } = await plan(...args, '--json');
+  expect({ code, err }).toEqual({ code: 0, err: [] });
+  return JSON.parse(out.join('\n'));
+}
+
+describe('spanwright plan', () => {
+  it('prints exactly the documented fields', async () => {
+    const report = await json('tasks.csv', '--crews', 'crews.csv', '--by', '20', '--runs', '500');
+    expect(Object.keys(report)).toEqual(
+      'minutesToOpen lowerBound criticalPath tasks classic forecast'.split(' '),
+    );
+    for (const task of report.tasks) {
+      expect(Object.keys(task)).toEqual(
+        'task crews start finish earlyStart earlyFinish lateStart lateFinish totalFloat freeFloat reason'.split(
+          ' ',
+        ),
+      );
+    }
+    expect(Object.keys(report.classic)).toEqual(['mean', 'variance', 'chanceBy']);
+    expect(Object.keys(report.forecast)).toEqual(
+      'runs seed shape mean sd p10 p50 p80 p90 chanceBy'.split(' '),
+    );
+    expect(report.forecast).toMatchObject({
+      runs: 500,
+      seed: 1,
+      shape: 'pert',
+      chanceBy: { minutes: 20 },
+    });
+    expect(report.classic).toMatchObject({ mean: 16, chanceBy: { minutes: 20 } });
+  });
+
+  it('plans with crews where there is a crew table, and with unlimited people where there is none', async () => {
+    const crews = await json('tasks.csv', '--crews', 'crews.csv');
+    // B and C come one after the other, and D has no four people with B nor with C.
+    expect(crews.minutesToOpen).toBe(17);
+    expect(crews.tasks.find((task: { task: string }) => task.task === 'A').crews).toEqual([
+      { crew: 'left', people: 2 },
+    ]);
+    const free = await json('tasks.csv');
+    expect(free.minutesToOpen).toBe(16);
+    expect(free.criticalPath).toEqual(['A', 'B', 'C']);
+    expect(free.tasks.map((task: { crews: unknown[] }) => task.crews)).toEqual([[], [], [], []]);
+    expect(free.classic.chanceBy).toBeNull();
+    expect(free.forecast.chanceBy).toBeNull();
+  });
+
+  it('takes links from their table and the triangular shape', async () => {
+    const report = await json('tasks.csv', '--links', 'links.csv', '--shape', 'triangular');
+    const sign = report.tasks.find((task: { task: string }) => task.task === 'D');
+    // By hand: A takes 2, D starts 3 after B starts.
+    expect(sign).toMatchObject({ start: 5, earlyStart: 5, reason: 'waits for Form' });
+    // A 2, B 4.5, C 11.
+    expect(report.minutesToOpen).toBe(17.5);
+  });
+
+  it('is the same for the same seed and another for another', async () => {
+    const one = await json('tasks.csv', '--seed', '7', '--runs', '200');
+    expect(await json('tasks.csv', '--seed', '7', '--runs', '200')).toEqual(one);
+    const other = await json('tasks.csv', '--seed', '8', '--runs', '200');
+    expect(other.forecast.mean).not.toBe(one.forecast.mean);
+  });
+
+  it('prints numbers without noise', async () => {
+    const { out } = await plan('tasks.csv', '--json', '--runs', '300');
+    for (const number of out.join('\n').match(/\d+\.\d+/g) ?? []) {
+      expect(number.split('.')[1]!.length).toBeLessThanOrEqual(9);
+    }
+  });
+
+  it('reads well without --json', async () => {
+    const { code, out } = await plan('tasks.csv', '--crews', 'crews.csv', '--by', '20');
+    const text = out.join('\n');
+    expect(code).toBe(0);
+    expect(text).toContain('Opens 17 min after the start');
+    expect(text).toContain('nine in ten by');
+    expect(text).toContain('Critical path over links: A, B, C.');
+    expect(text).toContain('waits for Dig');
+  });
+
+  it('searches for as long as it is told to', async () => {
+    const begin = performance.now();
+    await json('tasks.csv', '--crews', 'crews.csv', '--seconds', '0.2', '--runs', '100');
+    expect(performance.now() - begin).toBeGreaterThan(150);
+  });
+
+  it.each<[string, string[], RegExp]>([
+    ['no table', [], /one task table/],
+    ['two tables', ['tasks.csv', 'crews.csv'], /one task table/],
+    ['an unknown option', ['tasks.csv', '--crew', 'x'], /--crew/],
+    ['a file that is not there', ['none.csv'], /none\.csv: cannot be read/],
+    [
+      'a crew file that is not there',
+      ['tasks.csv', '--crews', 'none.csv'],
+      /none\.csv: cannot be read/,
+    ],
+    ['minutes in words', ['tasks.csv', '--by', 'noon'], /--by/],
+    ['no runs', ['tasks.csv', '--runs', '0'], /--runs/],
+    ['half a run', ['tasks.csv', '--runs', '1.5'], /--runs/],
+    ['a bad seed', ['tasks.csv', '--seed', 'x'], /--seed/],
+    ['a bad shape', ['tasks.csv', '--shape', 'round'], /--shape/],
+    ['bad seconds', ['tasks.csv', '--seconds', '-1'], /--seconds/],
+    ['a loop', ['loop.csv'], /loop\.csv, row 2, column after: found A, then B, then A again/],
+  ])('refuses %s with exit code 2 and a sentence', async (_, args, sentence) => {
+    const { code, out, err } = await plan(...args);
+    expect({ code, out }).toEqual({ code: 2, out: [] });
+    expect(err[0]).toMatch(sentence);
+  });
+
+  it('tells each fault on its own line: file, row, column, found, expected', async () => {
+    const { code, err } = await plan('bad.csv');
+    expect(code).toBe(2);
+    expect(err).toEqual([
+      'bad.csv, row 2, column likely: found soon, expected minutes from 0 to 1000000',
+      'bad.csv, row 3, column after: found Z, expected a task of this table',
+    ]);
+  });
+
+  it('passes a refusal of the planner on', async () => {
+    tables['few.csv'] = 'crew,people\nleft,2\n';
+    const { code, err } = await plan('tasks.csv', '--crews', 'few.csv');
+    expect(code).toBe(2);
+    expect(err[0]).toContain('at least 3 people');
+  });
+});
