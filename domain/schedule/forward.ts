@@ -5,7 +5,7 @@ import type { Schedule } from './schedule.ts';
 /**
  * Serial schedule generation (Kelley, 1963): takes the first `count` tasks of `order`, which must lead along the links,
  * and gives each the earliest start and the way in which it finishes first among what stands already in `profile`.
- * Of two ways that finish alike the one it had is kept. Writes into `schedule`; allocates nothing.
+ * Of two ways that finish alike the one it had is kept; a task with a 1 in `pinned` keeps the way it had. Writes into `schedule`; allocates nothing.
  * Returns false when a task finds no time within the hours of its crews.
  */
 export function placeForward(
@@ -13,6 +13,7 @@ export function placeForward(
   profile: Profile,
   order: Int32Array,
   count: number,
+  pinned: Uint8Array,
   schedule: Schedule,
 ): boolean {
   const { wayHead, seconds, useHead, useOf, useAmount, to } = compiled;
@@ -24,7 +25,9 @@ export function placeForward(
     let best = -1;
     let bestStart = 0;
     let bestFinish = Number.POSITIVE_INFINITY;
-    for (let w = wayHead[task]!; w < wayHead[task + 1]!; w += 1) {
+    const first = pinned[task] === 1 ? had : wayHead[task]!;
+    const last = pinned[task] === 1 ? had + 1 : wayHead[task + 1]!;
+    for (let w = first; w < last; w += 1) {
       const begin = earliestStart(compiled, profile, w, ready, bestFinish);
       const finish = begin + seconds[w]!;
       if (finish <= to[w]! && (finish < bestFinish || (finish === bestFinish && w === had))) {

@@ -1,5 +1,7 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
+import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import { placeBackward } from './backward.ts';
 import type { Compiled } from './compile.ts';
 import { placeForward } from './forward.ts';
@@ -28,6 +30,10 @@ export type Found = {
 /** How far random tries shake the best order: shares of its length. */
 const shakes = [0.02, 0.05, 0.1, 0.2];
 
+/** Most of the tasks, as a share, that a random try holds to any way at all, and to the way of the best plan. */
+const mostAnyWays = 0.2;
+const mostKeptWays = 0.6;
+
 /**
  * Looks for the earliest opening: a schedule from each priority rule forward and backward, each pushed to the end and
  * back to the start (double justification: Valls, Ballestin, Quintanilla, European Journal of Operational Research
@@ -53,6 +59,8 @@ class Search {
   readonly #profile: Profile;
   readonly #ordering: Ordering;
   readonly #order: Int32Array;
+  /** 1 where a task keeps the way it has. */
+  readonly #pinned: Uint8Array;
   readonly #key: Float64Array;
   readonly #now: Schedule;
   readonly #best: Schedule;
@@ -67,6 +75,7 @@ class Search {
     this.#ordering = new Ordering(compiled);
     this.#order = new Int32Array(compiled.count);
     this.#key = new Float64Array(compiled.count);
+    this.#pinned = new Uint8Array(compiled.count);
     this.#now = emptySchedule(compiled);
     this.#best = emptySchedule(compiled);
   }
@@ -107,7 +116,25 @@ class Search {
         this.#key[task] = base[task]! + reach * uniformFloat64(random);
       }
       this.#now.way.set(this.#best.way);
+      this.#pinSome(random);
       this.#justify(this.#forward(this.#key));
+    }
+    this.#pinned.fill(0);
+  }
+
+  /** Finishing first is not always the best way to be manned: some tasks are held to their way, some to any way. */
+  #pinSome(random: RandomGenerator): void {
+    const { count, wayHead } = this.#compiled;
+    // Squared: most tries change few.
+    const anyWays = mostAnyWays * uniformFloat64(random) ** 2;
+    const keptWays = mostKeptWays * uniformFloat64(random);
+    for (let task = 0; task < count; task += 1) {
+      const ways = wayHead[task + 1]! - wayHead[task]!;
+      const draw = ways > 1 ? uniformFloat64(random) : 1;
+      this.#pinned[task] = draw < keptWays + anyWays ? 1 : 0;
+      if (draw < anyWays) {
+        this.#now.way[task] = wayHead[task]! + uniformInt(random, 0, ways - 1);
+      }
     }
   }
 
@@ -122,7 +149,9 @@ class Search {
       this.#profile.clear(true);
       this.#holdBest();
       const count = this.#ordering.along(key, rest, this.#order);
-      if (placeForward(this.#compiled, this.#profile, this.#order, count, this.#now)) {
+      if (
+        placeForward(this.#compiled, this.#profile, this.#order, count, this.#pinned, this.#now)
+      ) {
         const schedule = this.#now;
         return { schedule, opening: this.#bestOpening, schedules: this.#schedules };
       }
@@ -170,7 +199,7 @@ class Search {
     this.#schedules += 1;
     const count = this.#ordering.along(key, this.#only, this.#order);
     this.#profile.clear(true);
-    if (!placeForward(this.#compiled, this.#profile, this.#order, count, this.#now)) {
+    if (!placeForward(this.#compiled, this.#profile, this.#order, count, this.#pinned, this.#now)) {
       return Number.POSITIVE_INFINITY;
     }
     const opening = openingOf(this.#compiled, this.#now);
