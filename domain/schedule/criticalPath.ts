@@ -7,7 +7,7 @@ import { type LinkArrays, linkArrays } from './linkArrays.ts';
 import { refuseFaultyWork } from './refuseFaultyWork.ts';
 
 /** One task over links only, in minutes after the start of the build. */
-export type CriticalTask = {
+type CriticalTask = {
   readonly task: string;
   readonly earlyStart: number;
   readonly earlyFinish: number;

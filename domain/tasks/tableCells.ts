@@ -29,7 +29,7 @@ export function readName(row: TableRow, column: string, id: string, longest: num
 }
 
 /** The words of a list, split at blanks, `;` and `,`. */
-export function readList(row: TableRow, column: string): string[] {
+function readList(row: TableRow, column: string): string[] {
   return row
     .cell(column)
     .split(/[\s;,]+/)

@@ -56,7 +56,14 @@ export function readTables(tables: Tables): Result<Work, Fault[]> {
     const expected = 'an order without a loop: take one of these links out';
     faults.push({ file, row, column: 'after', found: loopSentence(loop), expected });
   }
-  return faults.length === 0 ? good(work) : bad(faults);
+  return faults.length === 0 ? good(work) : bad(inOrder(faults, tables));
+}
+
+/** Table by table, row by row. */
+function inOrder(faults: readonly Fault[], { tasks, links, crews }: Tables): Fault[] {
+  const files = [tasks.file, links?.file, crews?.file];
+  const place = ({ file, row }: Fault) => files.indexOf(file) * 1e6 + (row ?? 0);
+  return [...faults].sort((one, other) => place(one) - place(other));
 }
 
 function linksAfter(read: readonly TaskRow[]): Link[] {

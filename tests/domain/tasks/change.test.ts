@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { applyChanges, type Change } from '#domain/tasks/change.ts';
+import { smallWork } from '#tests/support/smallWork.ts';
+
+const work = smallWork(
+  [
+    { id: 'A', minutes: 10, crews: ['left', 'right'], joint: true, people: 2 },
+    { id: 'B', minutes: 5, after: ['A'] },
+  ],
+  {
+    crews: [
+      { id: 'left', people: 4 },
+      { id: 'right', people: 4 },
+    ],
+    loads: [{ id: 'truck', name: 'Truck', arrives: 5 }],
+  },
+);
+
+function changed(...changes: Change[]) {
+  const outcome = applyChanges(work, changes);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.reason));
+  return outcome.value;
+}
+
+function paths(...changes: Change[]) {
+  const outcome = applyChanges(work, changes);
+  return outcome.ok ? [] : outcome.reason.map(({ path }) => path);
+}
+
+describe('Changes to an order of work', () => {
+  it('give a task other minutes and people', () => {
+    const minutes = { quick: 1, likely: 2, slow: 3 };
+    const more = { least: 1, usual: 3, most: 4 };
+    const few = { least: 1, usual: 1, most: 1 };
+    const [task] = changed({ kind: 'task', task: 'A', minutes, people: [more, few] }).tasks;
+    expect(task?.minutes).toEqual(minutes);
+    expect(task?.needs.map(({ people }) => people)).toEqual([more, few]);
+    expect(task?.needs.map(({ anyOf }) => anyOf)).toEqual([['left'], ['right']]);
+  });
+
+  it('add and remove links', () => {
+    const link = { from: 'A', to: 'B', counts: 'start' as const, wait: 2 };
+    expect(changed({ kind: 'link-add', link }).links).toHaveLength(2);
+    expect(
+      changed({ kind: 'link-add', link }, { kind: 'link-remove', from: 'A', to: 'B' }).links,
+    ).toEqual([]);
+  });
+
+  it('replace or add a crew, and move a load', () => {
+    const crew = { ...work.crews[0]!, people: 2 };
+    expect(changed({ kind: 'crew', crew }).crews.map(({ people }) => people)).toEqual([2, 4]);
+    const third = { ...crew, id: 'third' };
+    expect(changed({ kind: 'crew', crew: third }).crews.map(({ id }) => id)).toEqual([
+      'left',
+      'right',
+      'third',
+    ]);
+    expect(changed({ kind: 'load', load: 'truck', arrives: 30 }).loads[0]?.arrives).toBe(30);
+  });
+
+  it('leave the given order of work as it is', () => {
+    const before = structuredClone(work);
+    changed(
+      { kind: 'link-remove', from: 'A', to: 'B' },
+      { kind: 'load', load: 'truck', arrives: 1 },
+    );
+    expect(work).toEqual(before);
+  });
+
+  it('that cannot be made are all told with their place', () => {
+    const people = [{ least: 1, usual: 1, most: 1 }];
+    expect(
+      paths(
+        { kind: 'task', task: 'Z' },
+        { kind: 'task', task: 'A', people },
+        { kind: 'link-remove', from: 'B', to: 'A' },
+        { kind: 'load', load: 'boat', arrives: 1 },
+      ),
+    ).toEqual(['/changes/0/task', '/changes/1/people', '/changes/2', '/changes/3/load']);
+  });
+
+  it('that would make a loop or bad minutes are refused', () => {
+    expect(
+      paths({ kind: 'link-add', link: { from: 'B', to: 'A', counts: 'finish', wait: 0 } }),
+    ).toEqual(['/links']);
+    const minutes = { quick: 3, likely: 2, slow: 1 };
+    expect(paths({ kind: 'task', task: 'A', minutes })).toEqual(['/tasks/0/minutes']);
+  });
+});
