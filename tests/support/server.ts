@@ -64,11 +64,14 @@ export type TestServer = {
   ): Promise<Answer<Body>>;
 };
 
+/** Reading a kit tries every gap it reaches: once for all tests of a file. */
+const kitsRead = loadKits(places.kits);
+
 /** A server in this process, with a host's link, on a ledger in memory unless given another. */
 export async function testServer(options: Partial<AppOptions> = {}): Promise<TestServer> {
   const clock = testClock();
   const ids = testIds();
-  const kits = await loadKits(places.kits);
+  const kits = await kitsRead;
   if (!kits.ok) throw new Error(JSON.stringify(kits.reason));
   const ledger = options.ledger ?? memoryLedger();
   const app = await buildApp({
