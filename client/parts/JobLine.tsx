@@ -1,14 +1,15 @@
-import type { ReactNode } from 'react';
 import { orderIndex } from '#domain/progress/orderIndex.ts';
 import type { Job } from '#domain/progress/views/crewNow.ts';
+import type { Place } from '../data/place.ts';
 import { useBuild } from '../data/useBuild.ts';
 import { clock, minutes, span } from '../words/units.ts';
 import { words } from '../words/words.ts';
 import { HoldMark } from './HoldMark.tsx';
+import { PageLink } from './PageLink.tsx';
 import { TaskMark } from './TaskMark.tsx';
 
-/** One job of a crew: its mark, number and name, and since when it is under way, why it stands, or what it waits for. */
-export function JobLine({ job, children }: { readonly job: Job; readonly children?: ReactNode }) {
+/** One job of a crew: its mark, number and name (leading `to` somewhere), and since when it is under way, why it stands, or what it waits for. */
+export function JobLine({ job, to }: { readonly job: Job; readonly to?: Place }) {
   const { state } = useBuild();
   return (
     <li className="task-line">
@@ -18,8 +19,8 @@ export function JobLine({ job, children }: { readonly job: Job; readonly childre
         <TaskMark status={job.status} />
       )}
       <span>
-        <b>{job.number}</b> {job.name} <JobState job={job} />
-        {children}
+        <b>{job.number}</b> {to ? <PageLink to={to}>{job.name}</PageLink> : job.name}{' '}
+        <JobState job={job} />
       </span>
     </li>
   );

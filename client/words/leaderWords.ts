@@ -54,7 +54,7 @@ export const leaderWords = {
       rollCall: 'Roll call',
       count: (answered: number, of: number) => `${answered} of ${of} crews have answered.`,
       told: (crew: string) => `${crew}: loads down and clear`,
-      tell: 'All clear',
+      tell: 'Loads down, all off',
       tellOne: (crew: string, count: number) => `${crew}: ${people(count)}, loads down and clear`,
       name: 'Who lifts the halt',
       nameMissing: 'Enter the name of whoever lifts it.',

@@ -1,12 +1,17 @@
 import { chiefWords } from './chiefWords.ts';
 import { commanderWords } from './commanderWords.ts';
+import { crewsWords } from './crewsWords.ts';
 import { drawingWords } from './drawingWords.ts';
+import { groundWords } from './groundWords.ts';
 import { haltWords } from './haltWords.ts';
 import { inspectorWords } from './inspectorWords.ts';
 import { jobWords } from './jobWords.ts';
+import { leaderWords } from './leaderWords.ts';
 import { logWords } from './logWords.ts';
+import { planWords } from './planWords.ts';
 import { saidWords } from './saidWords.ts';
 import { shellWords } from './shellWords.ts';
+import { workWords } from './workWords.ts';
 
 /** Everything the pages say, in one catalogue. A section per screen or drawing; parts with numbers are functions. */
 export const words = {
@@ -19,4 +24,9 @@ export const words = {
   ...jobWords,
   ...logWords,
   ...inspectorWords,
+  ...leaderWords,
+  ...groundWords,
+  ...workWords,
+  ...crewsWords,
+  ...planWords,
 } as const;

@@ -52,7 +52,7 @@ export default function InspectorPage() {
         <p>{words.inspector.noneMore}</p>
       )}
       <SaidLine said={said} />
-      <ol className="hold-list">
+      <ol className="hold-points">
         {holds.map((one) => (
           <HoldItem
             key={one.hold.task}

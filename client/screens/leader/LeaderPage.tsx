@@ -1,0 +1,103 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { useBuild } from '../../data/useBuild.ts';
+import { BuildHead } from '../../parts/BuildHead.tsx';
+import { PageFrame } from '../../parts/PageFrame.tsx';
+import { PageLink } from '../../parts/PageLink.tsx';
+import { words } from '../../words/words.ts';
+import { CrewsPage } from './crews/CrewsPage.tsx';
+import { DraftBar } from './draft/DraftBar.tsx';
+import { DraftProvider } from './draft/DraftProvider.tsx';
+import { GroundPage } from './ground/GroundPage.tsx';
+import { LinksPage } from './links/LinksPage.tsx';
+import { HaltPanel } from './now/HaltPanel.tsx';
+import { NowPage } from './now/NowPage.tsx';
+import { PlanPage } from './plan/PlanPage.tsx';
+import { RecordPage } from './record/RecordPage.tsx';
+import { ReportPage } from './report/ReportPage.tsx';
+import { useLeader } from './useLeader.ts';
+import { TaskPage } from './work/TaskPage.tsx';
+import { WorkPage } from './work/WorkPage.tsx';
+import './leader.css';
+
+type Section = keyof typeof words.leader.sections;
+
+const sections: Readonly<Record<Section, () => ReactNode>> = {
+  now: () => <NowPage />,
+  ground: () => <GroundPage />,
+  work: () => <WorkPage />,
+  crews: () => <CrewsPage />,
+  plan: () => <PlanPage />,
+  report: () => <ReportPage />,
+  links: () => <LinksPage />,
+  record: () => <RecordPage />,
+};
+
+/** The leader's page: plans the build and runs it. Its parts are pages of their own below one address. */
+export default function LeaderPage() {
+  const { state } = useBuild();
+  const { section, of } = useLeader();
+  const place = section === '' ? 'now' : section;
+  const known = Object.hasOwn(sections, place) ? (place as Section) : null;
+  const name = known ? words.leader.sections[known] : words.pages.leader;
+  const body = useRef<HTMLDivElement>(null);
+  const before = useRef(`${section}/${of}`);
+
+  // A new page below starts at its top, also for those who come by keyboard or ear.
+  useEffect(() => {
+    const here = `${section}/${of}`;
+    if (before.current === here) return;
+    before.current = here;
+    window.scrollTo(0, 0);
+    body.current?.focus();
+  }, [section, of]);
+
+  return (
+    <DraftProvider>
+      <PageFrame
+        title={words.title(name, state.name)}
+        header={
+          <>
+            <BuildHead page={words.pages.leader} />
+            <SectionLinks current={known} />
+          </>
+        }
+        footer={
+          <p className="second small">
+            {words.planningAid}
+            {state.bridge?.kit.notForUse ? ` ${words.notForUse}` : ''}
+          </p>
+        }
+        className="leader"
+      >
+        <HaltPanel />
+        <DraftBar />
+        <div ref={body} tabIndex={-1}>
+          {section === 'work' && of !== null ? (
+            <TaskPage key={of} id={of} />
+          ) : known ? (
+            sections[known]()
+          ) : (
+            <p className="notice">{words.leader.noSection}</p>
+          )}
+        </div>
+      </PageFrame>
+    </DraftProvider>
+  );
+}
+
+function SectionLinks({ current }: { readonly current: Section | null }) {
+  const { to } = useLeader();
+  return (
+    <nav className="sections no-print" aria-label={words.leader.sectionsTitle}>
+      {(Object.keys(sections) as Section[]).map((section) => (
+        <PageLink
+          key={section}
+          to={to(section === 'now' ? '' : section)}
+          current={section === current}
+        >
+          {words.leader.sections[section]}
+        </PageLink>
+      ))}
+    </nav>
+  );
+}

@@ -1,0 +1,66 @@
+import { Field } from '../../../parts/Field.tsx';
+import { words } from '../../../words/words.ts';
+import type { CrewFaults, TypedCrew } from './crewForm.ts';
+
+type Props = {
+  readonly typed: TypedCrew;
+  readonly faults: CrewFaults;
+  readonly onChange: (typed: TypedCrew) => void;
+  /** A new crew is given its id. */
+  readonly withId?: boolean;
+};
+
+/** The fields of one crew. */
+export function CrewFields({ typed, faults, onChange, withId = false }: Props) {
+  const said = words.crews;
+  const text = (
+    key: 'id' | 'name' | 'people' | 'chief',
+    label: string,
+    more: { hint?: string; inputMode?: 'numeric' } = {},
+  ) => (
+    <Field label={label} hint={more.hint} fault={key === 'chief' ? undefined : faults[key]}>
+      {(ties) => (
+        <input
+          {...ties}
+          autoComplete="off"
+          maxLength={60}
+          inputMode={more.inputMode}
+          value={typed[key]}
+          onChange={(event) => onChange({ ...typed, [key]: event.target.value })}
+        />
+      )}
+    </Field>
+  );
+  const time = (key: 'from' | 'to', label: string) => (
+    <Field label={label} hint={said.timeHint} fault={faults.hours}>
+      {(ties) => (
+        <input
+          {...ties}
+          type="datetime-local"
+          value={typed[key]}
+          onChange={(event) => onChange({ ...typed, [key]: event.target.value })}
+        />
+      )}
+    </Field>
+  );
+  return (
+    <>
+      <div className="two-fields">
+        {withId ? text('id', said.newId, { hint: said.newIdHint }) : null}
+        {text('name', said.name)}
+        {text('people', said.people, { inputMode: 'numeric' })}
+        {text('chief', said.chiefField)}
+        {time('from', said.fromField)}
+        {time('to', said.toField)}
+      </div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={typed.attached}
+          onChange={(event) => onChange({ ...typed, attached: event.target.checked })}
+        />
+        {said.attachedField}
+      </label>
+    </>
+  );
+}

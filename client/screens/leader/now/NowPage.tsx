@@ -1,0 +1,49 @@
+import { useBuild } from '../../../data/useBuild.ts';
+import { SpanFigure } from '../../../drawing/SpanFigure.tsx';
+import { PageLink } from '../../../parts/PageLink.tsx';
+import { words } from '../../../words/words.ts';
+import { OpeningHead } from '../../commander/OpeningHead.tsx';
+import '../../commander/commander.css';
+import { useLeader } from '../useLeader.ts';
+import { AnotherBuild } from './AnotherBuild.tsx';
+import { AskedFor } from './AskedFor.tsx';
+import { KeepOffLine } from './KeepOffLine.tsx';
+import { NeedsList } from './NeedsList.tsx';
+import { RunningBuild } from './RunningBuild.tsx';
+
+/** The leader's home: when it opens, the bridge as it stands, what needs the leader, what every crew is at. */
+export function NowPage() {
+  const { state, build, secret } = useBuild();
+  const { go } = useLeader();
+  const empty = state.work.tasks.length === 0;
+  return (
+    <>
+      <OpeningHead />
+      {empty ? <p className="lead reading">{words.leader.noWorkMore}</p> : null}
+      {empty ? null : <SpanFigure state={state} onTask={(task) => go(`work/${task}`)} />}
+      <hr className="rule" />
+      <div className="now-board">
+        <div className="stack-wide">
+          <NeedsList />
+          <KeepOffLine />
+          <AskedFor />
+          <AnotherBuild />
+          <p className="second">
+            {words.leader.otherPages}{' '}
+            <PageLink to={{ page: 'log', build, secret }}>{words.leader.logPage}</PageLink>
+            {', '}
+            <PageLink to={{ page: 'inspector', build, secret }}>
+              {words.leader.inspectorPage}
+            </PageLink>
+            {', '}
+            <PageLink to={{ page: 'commander', build, secret }}>
+              {words.leader.commanderPage}
+            </PageLink>
+            .
+          </p>
+        </div>
+        {empty ? null : <RunningBuild />}
+      </div>
+    </>
+  );
+}

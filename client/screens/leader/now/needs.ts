@@ -1,0 +1,131 @@
+import { plannedTask } from '#domain/progress/plannedCrews.ts';
+import type { BuildState, Event } from '#domain/progress/state.ts';
+import { holdUps } from '#domain/progress/views/holdUps.ts';
+import { crewLabel, inWords, taskLabel } from '#domain/progress/words.ts';
+import { words } from '../../../words/words.ts';
+
+/** One thing that wants the leader, and what the leader can do about it. */
+export type Need = {
+  readonly key: string;
+  readonly sentence: string;
+  readonly task?: string;
+  /** Loud: a rule was broken, somebody was hurt, or two tells contradict each other. */
+  readonly grave: boolean;
+  readonly can: 'settle' | 'seen' | 'plan' | 'crews' | 'ground' | 'look';
+};
+
+/** Reports that stay until the leader has seen them; the rest goes when its cause does. */
+const toBeSeen: ReadonlySet<Event['kind']> = new Set(['breach', 'hurt', 'near-miss']);
+
+/**
+ * What needs the leader now (ISO 8601 UTC), the gravest first: broken rules, contradictions, people hurt, holds that
+ * failed or lapsed, work stopped or late, crews weaker than planned, what is missing before anything can start.
+ * `seen` holds the keys that the leader has taken note of. A halt is shown by itself, above everything.
+ */
+export function needsOf(state: BuildState, now: string, seen: ReadonlySet<string>): Need[] {
+  const reports = state.events
+    .filter(({ kind }) => toBeSeen.has(kind))
+    .map(reportNeed)
+    .filter(({ key }) => !seen.has(key))
+    .reverse();
+  return [
+    ...reports.filter(({ key }) => key.startsWith('breach')),
+    ...disputes(state),
+    ...reports.filter(({ key }) => !key.startsWith('breach')),
+    ...held(state, now),
+    ...flagged(state),
+    ...weakCrews(state, seen),
+    ...ownWork(state, seen),
+    ...missing(state),
+  ];
+}
+
+function reportNeed({ kind, entry, sentence, task }: Event): Need {
+  return {
+    key: `${kind} ${entry} ${sentence}`,
+    sentence: kind === 'breach' ? words.said.breach(sentence) : sentence,
+    grave: true,
+    can: 'seen',
+    ...(task && { task }),
+  };
+}
+
+function disputes(state: BuildState): Need[] {
+  return state.work.tasks
+    .filter(({ id }) => state.tasks[id]?.disputed)
+    .map(({ id }) => ({
+      key: `disputed ${id}`,
+      sentence: words.leader.disputed(taskLabel(state, id)),
+      task: id,
+      grave: true,
+      can: 'settle',
+    }));
+}
+
+function held(state: BuildState, now: string): Need[] {
+  return holdUps({ ...state, halt: null }, now)
+    .filter(({ task }) => task === undefined || !state.tasks[task]?.disputed)
+    .map(({ sentence, task }) => ({
+      key: `held ${task ?? ''} ${sentence}`,
+      sentence,
+      grave: false,
+      can: 'look',
+      ...(task && { task }),
+    }));
+}
+
+function flagged(state: BuildState): Need[] {
+  return state.work.tasks
+    .filter(({ id }) => state.tasks[id]?.flagged)
+    .map(({ id }) => {
+      const under = inWords(
+        (state.tasks[id]?.flaggedFor ?? []).map((one) => taskLabel(state, one)),
+      );
+      const sentence = words.leader.flagged(taskLabel(state, id), under);
+      return { key: `flagged ${id}`, sentence, task: id, grave: false, can: 'look' };
+    });
+}
+
+/** Crews that have fewer fit people than a task still to come counts on. */
+function weakCrews(state: BuildState, seen: ReadonlySet<string>): Need[] {
+  const wanted = new Map<string, number>();
+  for (const { task, crews } of state.plan?.tasks ?? []) {
+    if (state.tasks[task]?.status === 'done') continue;
+    for (const { crew, people } of crews) {
+      wanted.set(crew, Math.max(people, wanted.get(crew) ?? 0));
+    }
+  }
+  return [...wanted]
+    .map(([crew, planned]) => ({ crew, planned, fit: state.crews[crew]?.fit ?? planned }))
+    .filter(({ planned, fit }) => fit < planned)
+    .map(({ crew, planned, fit }): Need => {
+      const sentence = words.leader.weak(crewLabel(state, crew), fit, planned);
+      return { key: `weak ${crew} ${fit} ${planned}`, sentence, grave: false, can: 'plan' };
+    })
+    .filter(({ key }) => !seen.has(key));
+}
+
+function ownWork(state: BuildState, seen: ReadonlySet<string>): Need[] {
+  return state.work.tasks
+    .filter(({ id }) => state.tasks[id]?.ownWork)
+    .map(({ id }): Need => {
+      const sentence = words.leader.ownWork(taskLabel(state, id));
+      const entry = state.tasks[id]?.inspections.at(-1)?.entry;
+      return { key: `own ${id} ${entry}`, sentence, task: id, grave: false, can: 'seen' };
+    })
+    .filter(({ key }) => !seen.has(key));
+}
+
+function missing({ work, plan, tasks }: BuildState): Need[] {
+  if (work.tasks.length === 0) {
+    return [{ key: 'no work', sentence: words.leader.noWork, grave: false, can: 'ground' }];
+  }
+  if (work.crews.length === 0) {
+    return [{ key: 'no crews', sentence: words.leader.noCrews, grave: false, can: 'crews' }];
+  }
+  const unplanned =
+    plan === null || work.tasks.some(({ id }) => !plannedTask(plan, id) && tasks[id]);
+  return unplanned
+    ? [{ key: 'no plan', sentence: words.leader.noPlan, grave: false, can: 'plan' }]
+    : [];
+}

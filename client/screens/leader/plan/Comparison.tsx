@@ -1,0 +1,78 @@
+import { openingHeadline } from '#domain/brief/opening.ts';
+import type { Forecast } from '#domain/forecast/forecast.ts';
+import type { Proposal } from '#shared/wire.ts';
+import { useBuild } from '../../../data/useBuild.ts';
+import { OpeningStrip } from '../../../drawing/OpeningStrip.tsx';
+import { Button } from '../../../parts/Button.tsx';
+import { SaidLine } from '../../../parts/SaidLine.tsx';
+import { useSay } from '../../../parts/useSay.ts';
+import { atMinute, clock, iso } from '../../../words/units.ts';
+import { words } from '../../../words/words.ts';
+import { useDraft } from '../draft/DraftContext.ts';
+import { MovesList } from './MovesList.tsx';
+
+/** The plan in force and the one on trial side by side, what it gains, what moves; to be accepted or dropped. */
+export function Comparison({ proposal }: { readonly proposal: Proposal }) {
+  const { state } = useBuild();
+  const { trial } = useDraft();
+  const { said, busy, say } = useSay();
+  const texts = words.plan;
+  const { plan, forecast, before, gain, basis } = proposal;
+  const stale = basis < state.workNumber;
+
+  async function accept(): Promise<void> {
+    const sent = await say('accept-plan', { proposal: proposal.proposal });
+    if (sent.outcome === 'recorded') trial.accepted();
+  }
+
+  return (
+    <section className="comparison stack-wide" aria-label={texts.compare}>
+      <h3 className="comparison-gain">{upper(gain)}.</h3>
+      <div className="side-by-side">
+        <section className="stack" aria-label={texts.before}>
+          <h4>{texts.before}</h4>
+          {before ? (
+            <Opening forecast={before.forecast} minutes={before.minutesToOpen} />
+          ) : (
+            <p>{texts.noBefore}</p>
+          )}
+        </section>
+        <section className="stack" aria-label={texts.after}>
+          <h4>{texts.after}</h4>
+          <Opening forecast={forecast} minutes={plan.minutesToOpen} />
+        </section>
+      </div>
+      <MovesList after={plan} />
+      {stale ? <p className="notice warn">{texts.stale}</p> : null}
+      <div className="row">
+        <Button look="solid" disabled={busy || stale} onClick={() => void accept()}>
+          {texts.accept}
+        </Button>
+        <Button onClick={trial.drop}>{texts.drop}</Button>
+      </div>
+      <SaidLine said={said} />
+    </section>
+  );
+}
+
+type OpeningProps = { readonly forecast: Forecast; readonly minutes: number };
+
+function Opening({ forecast, minutes }: OpeningProps) {
+  const { state, now } = useBuild();
+  const { start, zone, askedFor } = state;
+  const said = openingHeadline(forecast, state, iso(now));
+  return (
+    <>
+      <p className="comparison-headline">{said.headline}</p>
+      <p>{[said.even, said.asked].filter((sentence) => sentence !== null).join(' ')}</p>
+      <p className="second">
+        {words.plan.planned(clock(atMinute(start, minutes), zone, iso(now)))}
+      </p>
+      <OpeningStrip openings={forecast.openings} askedFor={askedFor} start={start} zone={zone} />
+    </>
+  );
+}
+
+function upper(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
