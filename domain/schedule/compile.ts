@@ -28,6 +28,8 @@ export type Compiled = Omit<LinkArrays, 'numbers'> & {
   readonly useAmount: Int32Array;
   /** People of each crew, then room of each zone that can bind. */
   readonly capacity: Int32Array;
+  /** How many of the resources are crews. */
+  readonly crewCount: number;
   /** How many tasks may hold each resource. */
   readonly users: Int32Array;
   readonly busy: Busy;

@@ -4,9 +4,13 @@ import { type HeadsAndTails, headsAndTails } from './headsAndTails.ts';
 /** Heads and tails tried as limits of an energy bound; more would cost more than they tell. */
 const mostLimits = 120;
 
+/** Sets of crews of which the work together is looked at. */
+const mostGroups = 24;
+
 /**
- * Seconds before which no plan can open: the longest path over links, and for every crew and zone the people-seconds
- * that must be spent between some head and some tail, divided by what there is of it. All to the whole second.
+ * Seconds before which no plan can open: the longest path over links; and for every zone, every crew and every choice of
+ * crews that tasks have, the people-seconds that must be spent between some head and some tail, divided by what there
+ * is. All to the whole second.
  */
 export function lowerBound(compiled: Compiled): number {
   const times = headsAndTails(compiled);
@@ -14,34 +18,48 @@ export function lowerBound(compiled: Compiled): number {
   for (let task = 0; task < compiled.count; task += 1) {
     bound = Math.max(bound, times.head[task]! + times.tail[task]!);
   }
-  for (const [of, demands] of demandsOf(compiled, times).entries()) {
-    bound = Math.max(bound, energyBound(demands, compiled.capacity[of]!));
+  for (const group of groupsOf(compiled)) {
+    const capacity = [...group].reduce((sum, of) => sum + compiled.capacity[of]!, 0);
+    bound = Math.max(bound, energyBound(demandsOn(compiled, times, group), capacity));
   }
   return bound;
 }
 
+/** Every resource by itself, and the crews that any task can choose from together. */
+function groupsOf(compiled: Compiled): Set<number>[] {
+  const { count, wayHead, useHead, useOf, crewCount, capacity } = compiled;
+  const groups = new Map<string, Set<number>>();
+  for (let task = 0; task < count && groups.size < mostGroups; task += 1) {
+    const group = new Set<number>();
+    for (let use = useHead[wayHead[task]!]!; use < useHead[wayHead[task + 1]!]!; use += 1) {
+      if (useOf[use]! < crewCount) {
+        group.add(useOf[use]!);
+      }
+    }
+    if (group.size > 1) {
+      groups.set([...group].sort().join(), group);
+    }
+  }
+  return [...Array.from(capacity, (_, of) => new Set([of])), ...groups.values()];
+}
+
 type Demand = { readonly head: number; readonly rest: number; readonly energy: number };
 
-/** By resource: what every task that leads to the opening spends on it, in whichever way it is done. */
-function demandsOf(compiled: Compiled, times: HeadsAndTails): Demand[][] {
-  const demands: Demand[][] = Array.from(compiled.capacity, () => []);
+/** What every task that leads to the opening spends on a group of resources, in whichever way it is done. */
+function demandsOn(compiled: Compiled, times: HeadsAndTails, group: ReadonlySet<number>): Demand[] {
+  const demands: Demand[] = [];
   for (let task = 0; task < compiled.count; task += 1) {
     const rest = times.rest[task]!;
     // What only has to be started, or may run on past the opening, need not have been done by then.
-    if (rest < 0) {
-      continue;
-    }
-    const first = compiled.wayHead[task]!;
-    for (let use = compiled.useHead[first]!; use < compiled.useHead[first + 1]!; use += 1) {
-      const of = compiled.useOf[use]!;
-      const energy = leastEnergy(compiled, task, of);
-      demands[of]!.push({ head: times.head[task]!, rest, energy });
+    const energy = rest < 0 ? 0 : leastEnergy(compiled, task, group);
+    if (energy > 0) {
+      demands.push({ head: times.head[task]!, rest, energy });
     }
   }
   return demands;
 }
 
-/** The work of one resource by all tasks that start after some head and leave at least some rest behind them. */
+/** The work of a group by all tasks that start after some head and leave at least some rest behind them. */
 function energyBound(demands: readonly Demand[], capacity: number): number {
   const rests = limits(demands.map(({ rest }) => rest));
   const heads = new Set(limits(demands.map(({ head }) => head)));
@@ -60,14 +78,14 @@ function energyBound(demands: readonly Demand[], capacity: number): number {
   return bound;
 }
 
-/** People-seconds that the task spends on the resource in whichever way it is done; 0 when it can do without. */
-function leastEnergy(compiled: Compiled, task: number, of: number): number {
+/** People-seconds that the task spends on the group in whichever way it is done; 0 when it can do without. */
+function leastEnergy(compiled: Compiled, task: number, group: ReadonlySet<number>): number {
   const { wayHead, useHead, useOf, useAmount, seconds } = compiled;
   let least = Number.POSITIVE_INFINITY;
-  for (let w = wayHead[task]!; w < wayHead[task + 1]!; w += 1) {
+  for (let w = wayHead[task]!; w < wayHead[task + 1]! && least > 0; w += 1) {
     let energy = 0;
     for (let use = useHead[w]!; use < useHead[w + 1]!; use += 1) {
-      if (useOf[use] === of) {
+      if (group.has(useOf[use]!)) {
         energy += useAmount[use]! * seconds[w]!;
       }
     }

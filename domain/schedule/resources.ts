@@ -12,6 +12,7 @@ export type Resources = {
   readonly unlimited: readonly boolean[];
   readonly uses: {
     readonly capacity: Int32Array;
+    readonly crewCount: number;
     readonly users: Int32Array;
     readonly busy: Busy;
     readonly useHead: Int32Array;
@@ -110,6 +111,7 @@ export function resourcesOf(
     unlimited,
     uses: {
       capacity: Int32Array.from(capacity),
+      crewCount: crewNumber.size,
       users,
       busy,
       useHead: Int32Array.from(useHead),

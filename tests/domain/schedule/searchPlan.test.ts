@@ -97,6 +97,23 @@ describe('The lower bound', () => {
     expect(lowerBound(compiledOf(work))).toBe(32 * 60);
   });
 
+  it('is the work of all crews together where tasks may choose among them', () => {
+    const rows = ['A', 'B', 'C'].map((id) => ({
+      id,
+      minutes: 10,
+      people: 2,
+      crews: ['left', 'right'],
+    }));
+    const work = smallWork(rows, {
+      crews: [
+        { id: 'left', people: 2 },
+        { id: 'right', people: 2 },
+        { id: 'other', people: 9 },
+      ],
+    });
+    expect(lowerBound(compiledOf(work))).toBe(15 * 60);
+  });
+
   it('does not count what only has to be started', () => {
     const work = smallWork(
       [
