@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { formReader } from '#server/form.ts';
 import { applyDelta } from '#shared/applyDelta.ts';
 import { BeatFrame, DeltaFrame, ForecastFrame, type Snapshot } from '#shared/wire.ts';
@@ -15,16 +15,18 @@ const port = 4421;
 let server: TestServer;
 let ford: TestBuild;
 let open: TestFeed[];
-beforeEach(async () => {
+beforeAll(async () => {
   server = await testServer({ beatEvery: 50 });
-  ford = await openTestBuild(server);
   await server.app.listen({ port, host: '127.0.0.1' });
+});
+beforeEach(async () => {
+  ford = await openTestBuild(server);
   open = [];
 });
-afterEach(async () => {
+afterEach(() => {
   for (const feed of open) feed.close();
-  await server.app.close();
 });
+afterAll(() => server.app.close());
 
 async function follow(who: string, after: number): Promise<TestFeed> {
   const url = `http://127.0.0.1:${port}/api/builds/${ford.build}/feed?after=${after}`;
@@ -128,9 +130,14 @@ describe('a feed', () => {
   });
 
   it('does not keep the server from stopping', async () => {
-    const feed = await follow('leader', 1);
-    await server.app.close();
+    const other = await testServer();
+    const weir = await openTestBuild(other);
+    await other.app.listen({ port: port + 1, host: '127.0.0.1' });
+    const url = `http://127.0.0.1:${port + 1}/api/builds/${weir.build}/feed?after=1`;
+    const feed = await openTestFeed(url, weir.secret('leader'));
+    await other.app.close();
     await feed.ended;
+    expect(feed.status).toBe(200);
   });
 });
 
