@@ -1,0 +1,44 @@
+import { expect, it } from 'vitest';
+import { tap } from '#tests/support/pageTaps.ts';
+import { openBuild } from '#tests/support/siteBuild.ts';
+import { raiseStage } from '#tests/support/siteStage.ts';
+
+const stage = raiseStage();
+
+const tables = {
+  kind: 'tables',
+  tasks: [
+    'task,name,crews,people,quick,likely,slow,after,zones,keepoff,hold,opens',
+    'beam,Carry the beam,left:4 right:4,,3,4,7,,,,,',
+    'seat,Seat the beam,left,4,3,4,7,beam,,,,yes',
+  ].join('\r\n'),
+  crews: [
+    'crew,name,people,from,to,skills',
+    'left,Left girder,7,,,',
+    'right,Right girder,7,,,',
+  ].join('\r\n'),
+} as const;
+
+it('counts a joint task as done only when both chiefs have told so', async () => {
+  const build = await openBuild(stage.site, tables);
+  await build.plan();
+  const left = await stage.pages.open(build.page('left'), { size: 'phone' });
+  const right = await stage.pages.open(build.page('right'), { size: 'phone' });
+  const commander = await stage.pages.open(build.page('commander'));
+  await left.getByText(/with Right girder/).waitFor();
+
+  for (const card of [left, right]) {
+    await tap(card.getByRole('button', { name: 'Start Carry the beam' }));
+  }
+  await tap(left.getByRole('button', { name: 'Done Carry the beam' }));
+  await left.getByText(/Left girder finished Carry the beam \(1\).*in the record/).waitFor();
+  await commander.getByRole('heading', { name: '0 of 2 tasks done' }).waitFor();
+  expect((await build.state()).tasks.beam).toMatchObject({ status: 'at-work' });
+  // What comes after it cannot start on the word of one crew.
+  expect(await left.getByRole('button', { name: 'Start Seat the beam' }).count()).toBe(0);
+
+  await tap(right.getByRole('button', { name: 'Done Carry the beam' }));
+  await commander.getByRole('heading', { name: '1 of 2 tasks done' }).waitFor();
+  await left.getByRole('button', { name: 'Start Seat the beam' }).waitFor();
+  expect((await build.state()).tasks.beam).toMatchObject({ status: 'done' });
+});
