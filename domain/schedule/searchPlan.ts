@@ -107,11 +107,10 @@ class Search {
   /** Shakes the best order; while there is none that keeps to the crews' hours, that of `rule`. */
   #shake(rule: Float64Array): void {
     const random = xoroshiro128plus(this.#options.seed);
-    const span = rule.reduce((most, key) => Math.max(most, key), 0);
     for (let turn = 0; this.#mayGoOn(); turn += 1) {
       const found = this.#bestOpening < Number.POSITIVE_INFINITY;
       const base = found ? this.#best.start : rule;
-      const reach = (found ? this.#bestOpening : span) * shakes[turn % shakes.length]!;
+      const reach = this.#spread(base) * shakes[turn % shakes.length]!;
       for (let task = 0; task < this.#compiled.count; task += 1) {
         this.#key[task] = base[task]! + reach * uniformFloat64(random);
       }
@@ -120,6 +119,18 @@ class Search {
       this.#justify(this.#forward(this.#key));
     }
     this.#pinned.fill(0);
+  }
+
+  #spread(key: Float64Array): number {
+    let least = Number.POSITIVE_INFINITY;
+    let most = Number.NEGATIVE_INFINITY;
+    for (let task = 0; task < key.length; task += 1) {
+      if (this.#only[task] === 1) {
+        least = Math.min(least, key[task]!);
+        most = Math.max(most, key[task]!);
+      }
+    }
+    return most - least;
   }
 
   /** Finishing first is not always the best way to be manned: some tasks are held to their way, some to any way. */
