@@ -133,6 +133,24 @@ describe('work told in the closed zones of a running keep-off task', () => {
     });
   });
 
+  it('is no breach when it happened before that task began and arrives late', () => {
+    const given = beforeMove();
+    given.clear(25);
+    given.send('start-keep-off', { task: 'move' }, { at: 26 });
+    const entry = given.send(
+      'tell-finished',
+      { task: 'pegs', crew: 'right' },
+      { by: dale, at: 24, received: 27 },
+    );
+    expect(entry.breaches).toBeUndefined();
+    const late = given.send(
+      'tell-started',
+      { task: 'deck', crew: 'right' },
+      { by: dale, at: 24, received: 27 },
+    );
+    expect(late.breaches?.map(({ rule }) => rule)).toEqual(['order']);
+  });
+
   it('is no breach elsewhere on the site', () => {
     const given = beforeMove();
     given.clear(25);

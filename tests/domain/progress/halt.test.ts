@@ -104,6 +104,15 @@ describe('lifting a halt', () => {
     expect(refused.sentence).toContain('Right girder counts 6 of 7: find who is missing');
   });
 
+  it('is refused while a crew counts one too few of more than were planned', () => {
+    const given = site();
+    given.send('halt', { why: '' }, { by: dale, at: 5 });
+    answer(given);
+    given.send('acknowledge-halt', { crew: 'right', people: 7, of: 8 }, { by: dale, at: 7 });
+    const refused = given.refusal('lift-halt', { name: 'Lt Moor' }, { at: 8 });
+    expect(refused.of).toEqual(['right']);
+  });
+
   it('is granted when the one missing was hurt and is told out of work', () => {
     const given = site();
     given.send('halt', { why: '' }, { by: dale, at: 5 });

@@ -225,6 +225,15 @@ describe('failing a hold', () => {
     expect(given.task('check').hold).toBe('failed');
   });
 
+  it('leaves the redo standing when it is withdrawn after the redo began', () => {
+    const given = readyForCheck();
+    const entry = given.send('fail-hold', fail, { by: inspector, at: 20 });
+    given.send('tell-started', { task: 'lift', crew: 'left' }, { by: hill, at: 21 });
+    given.send('withdraw', { entry: entry.number, why: '' }, { by: inspector, at: 22 });
+    expect(given.task('check')).toMatchObject({ hold: 'open', failures: 0 });
+    expect(given.task('lift')).toMatchObject({ status: 'at-work', attempt: 2 });
+  });
+
   it('is undone when it is withdrawn before the redo began', () => {
     const given = readyForCheck();
     const lift = given.task('lift');

@@ -1,6 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
-import { beforeMove, commander, dale, hill, inspector, leader, log, site } from './site.ts';
+import {
+  beforeMove,
+  commander,
+  crew,
+  dale,
+  hill,
+  inspector,
+  leader,
+  log,
+  need,
+  site,
+  siteWork,
+} from './site.ts';
 
 describe('asking for a keep-off task', () => {
   it('is granted when all is done, passed, off and seen clear, and puts it to work', () => {
@@ -58,6 +70,20 @@ describe('asking for a keep-off task', () => {
       code: 'order-not-met',
       sentence: 'Finish Pegs (1) first: it is not started.',
       of: ['pegs'],
+    });
+  });
+
+  it('waits for the end of what is before it, even where the link lets them overlap', () => {
+    const links = siteWork.links.map((link) => (link.to === 'move' ? { ...link, wait: -2 } : link));
+    const overlap = [...links, { from: 'unload', to: 'move', counts: 'finish', wait: -2 } as const];
+    const given = site({ ...siteWork, links: overlap });
+    for (const id of ['pegs', 'panel-left', 'panel-right', 'lift']) given.finish(id);
+    given.pass('check', 20);
+    given.send('tell-started', { task: 'unload', crew: 'right' }, { by: dale, at: 21 });
+    given.clear(25);
+    expect(given.refusal('start-keep-off', { task: 'move' }, { at: 26 })).toMatchObject({
+      code: 'order-not-met',
+      of: ['unload'],
     });
   });
 
@@ -129,6 +155,48 @@ describe('the head count for a keep-off task', () => {
     expect(refused).toMatchObject({ code: 'crew-not-off', of: ['right'] });
   });
 
+  it('must leave nobody of the crew on it: "7 of 8" is one too few', () => {
+    const given = beforeMove();
+    given.clear(25);
+    given.send('tell-off', { task: 'move', crew: 'right', off: 7, of: 8 }, { by: dale, at: 25 });
+    const refused = given.refusal('start-keep-off', { task: 'move' }, { at: 26 });
+    expect(refused).toMatchObject({ code: 'crew-not-off', of: ['right'] });
+  });
+
+  it('is asked of a crew that told work in the zones, planned or not', () => {
+    const given = beforeMove();
+    given.send('tell-stopped', { task: 'deck', crew: 'medic', why: 'looked on' }, { by: log });
+    given.clear(25);
+    const refused = given.refusal('start-keep-off', { task: 'move' }, { at: 26 });
+    expect(refused).toMatchObject({ code: 'crew-not-off', of: ['medic'] });
+  });
+
+  it('is not asked of a crew whose hours are not now', () => {
+    const night = crew('night', 'Night crew', 6, { from: 480 });
+    const tasks = siteWork.tasks.map((each) =>
+      each.id === 'deck' ? { ...each, needs: [need('night', 6)] } : each,
+    );
+    const given = site({ ...siteWork, tasks, crews: [...siteWork.crews, night] });
+    for (const id of ['pegs', 'panel-left', 'panel-right', 'lift']) given.finish(id);
+    given.pass('check', 20);
+    given.clear(470);
+    expect(given.refusal('start-keep-off', { task: 'move' }, { at: 480 })).toMatchObject({
+      code: 'crew-not-off',
+      of: ['night'],
+    });
+    given.send('start-keep-off', { task: 'move' }, { at: 479 });
+  });
+
+  it('is void when the crew is relieved', () => {
+    const given = beforeMove();
+    given.clear(25);
+    given.send('tell-relief', { crew: 'right' }, { by: dale, at: 25 });
+    expect(given.refusal('start-keep-off', { task: 'move' }, { at: 26 })).toMatchObject({
+      code: 'crew-not-off',
+      of: ['right'],
+    });
+  });
+
   it('is void when the strength of the crew changes', () => {
     const given = beforeMove();
     given.clear(25);
@@ -172,6 +240,13 @@ describe('"seen clear"', () => {
     );
     expect(given.state.clearances).toEqual({});
     expect(given.refusal('start-keep-off', { task: 'move' }, { at: 27 }).code).toBe('crew-not-off');
+  });
+
+  it('is void, too, when work that counts as done is told to start once more', () => {
+    const given = beforeMove();
+    given.clear(25);
+    given.send('tell-started', { task: 'pegs', crew: 'left' }, { by: hill, at: 26 });
+    expect(given.state.clearances).toEqual({});
   });
 
   it('stays good when work starts elsewhere', () => {

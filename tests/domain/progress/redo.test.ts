@@ -56,6 +56,15 @@ describe('finished work found wrong', () => {
     expect(given.task('deck').flagged).toBe(false);
   });
 
+  it('flags no hold: its pass lapses, or is spent', () => {
+    const given = beforeMove();
+    const entry = given.send('reopen-task', { task: 'lift', why: 'brace loose', also: [] });
+    expect(entry.consequence).toEqual({
+      redo: [{ task: 'lift', attempt: 2 }],
+      lapsed: ['check'],
+    });
+  });
+
   it('takes a passed hold back as lapsed', () => {
     const given = beforeMove();
     given.send('reopen-task', { task: 'check', why: 'wrong gauge', also: [] }, { at: 25 });

@@ -58,6 +58,22 @@ describe('a task of one crew', () => {
     given.send('tell-started', { task: 'pegs', crew: 'left' }, { by: hill, at: 2, received: 14 });
     expect(given.task('pegs')).toMatchObject({ status: 'stopped', startedAt: clock(2) });
   });
+
+  it('stays done when its start is entered late', () => {
+    const given = site();
+    given.send('tell-finished', { task: 'pegs', crew: 'left' }, { by: hill, at: 9 });
+    given.send('tell-started', { task: 'pegs', crew: 'left' }, { by: log, at: 11 });
+    expect(given.task('pegs')).toMatchObject({ status: 'done', finishedAt: clock(9) });
+  });
+
+  it('is at work again when it is told to go on after it was told done', () => {
+    const given = site();
+    given.send('tell-finished', { task: 'pegs', crew: 'left' }, { by: hill, at: 9 });
+    given.send('tell-resumed', { task: 'pegs', crew: 'left' }, { by: hill, at: 11 });
+    expect(given.task('pegs')).toMatchObject({ status: 'at-work', disputed: false, part: 0 });
+    given.send('tell-finished', { task: 'pegs', crew: 'left' }, { by: hill, at: 15 });
+    expect(given.task('pegs')).toMatchObject({ status: 'done', finishedAt: clock(15) });
+  });
 });
 
 describe('a joint task', () => {
@@ -135,6 +151,29 @@ describe('two tells that contradict each other', () => {
       disputed: false,
       finishedAt: clock(25),
     });
+  });
+
+  it('are settled as of the last time it was told done, not of an earlier one that went on', () => {
+    const given = site();
+    const pegs = { task: 'pegs', crew: 'left' };
+    given.send('tell-finished', pegs, { by: hill, at: 9 });
+    given.send('tell-resumed', pegs, { by: hill, at: 11 });
+    given.send('tell-stopped', { ...pegs, why: 'rain' }, { by: hill, at: 12 });
+    given.send('tell-finished', pegs, { by: log, saidBy: 'Pte Wren', at: 20 });
+    expect(given.task('pegs')).toMatchObject({ status: 'stopped', disputed: true });
+    given.send('settle-task', { task: 'pegs', status: 'done' }, { at: 25 });
+    expect(given.task('pegs')).toMatchObject({ status: 'done', finishedAt: clock(20) });
+  });
+
+  it('are a dispute, too, when one says done and another that it goes on', () => {
+    const given = site();
+    given.send('tell-finished', { task: 'pegs', crew: 'left' }, { by: hill, at: 9 });
+    given.send(
+      'tell-resumed',
+      { task: 'pegs', crew: 'left' },
+      { by: log, saidBy: 'Pte Wren', at: 11 },
+    );
+    expect(given.task('pegs')).toMatchObject({ status: 'at-work', disputed: true });
   });
 
   it('are no dispute when one and the same person says so, by phone or by radio', () => {
