@@ -1,8 +1,9 @@
 import { Suspense } from 'react';
-import { useLocation } from 'wouter';
+import { useLocationProperty } from 'wouter/use-browser-location';
 import { BuildProvider } from './data/BuildProvider.tsx';
-import { type Place, placeOf } from './data/place.ts';
+import { linkKeyOf, type Place, placeOf } from './data/place.ts';
 import { useBuild } from './data/useBuild.ts';
+import { useLinkTheme } from './look/theme.ts';
 import { Meanwhile } from './parts/Meanwhile.tsx';
 import { PageLink } from './parts/PageLink.tsx';
 import { pages } from './screens/pages.ts';
@@ -11,9 +12,11 @@ import { words } from './words/words.ts';
 
 /** Reads the address and shows its page. */
 export function App() {
-  // The router watches the address; what it says is read whole, because the secret is in the fragment.
-  useLocation();
-  const place = placeOf(location.pathname, location.hash);
+  // With the fragment: two links to one page differ in their secret alone.
+  const address = useLocationProperty(() => location.pathname + location.hash);
+  const { pathname, hash } = new URL(address, location.origin);
+  const place = placeOf(pathname, hash);
+  useLinkTheme(linkKeyOf(place));
   if (place.page === 'start') return <StartPage secret={place.secret} />;
   if (place.page === 'unknown') return <UnknownPage secret={place.secret} />;
   return (

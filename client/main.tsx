@@ -6,13 +6,13 @@ import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
-import { keyOf, placeOf } from './data/place.ts';
+import { linkKeyOf, placeOf } from './data/place.ts';
 import { devicePorts, PortsContext } from './data/ports/ports.ts';
 import { applyTheme, rememberedTheme } from './look/theme.ts';
 import { Broken } from './parts/Broken.tsx';
 
-const place = placeOf(location.pathname, location.hash);
-const linkKey = 'build' in place ? keyOf(place.build, place.secret) : 'start';
+// Before the first paint: the page of this link must not flash in the other theme.
+const linkKey = linkKeyOf(placeOf(location.pathname, location.hash));
 const prefersDark = matchMedia('(prefers-color-scheme: dark)').matches;
 applyTheme(rememberedTheme(devicePorts.storage, linkKey, prefersDark));
 

@@ -35,6 +35,12 @@ export function addressOf(place: Place): string {
   return `/b/${place.build}/${place.page}${below}${fragment}`;
 }
 
+/** Under what name the device keeps what belongs to the link of a place. */
+export function linkKeyOf(place: Place): string {
+  if (place.secret === '') return 'start';
+  return keyOf('build' in place ? place.build : 'host', place.secret);
+}
+
 /** Under this name the device keeps what belongs to one link; the secret itself is kept nowhere. */
 export function keyOf(build: string, secret: string): string {
   let mixed = 0x811c9dc5;

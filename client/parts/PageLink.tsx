@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { useLocation } from 'wouter';
+import { navigate } from 'wouter/use-browser-location';
 import { addressOf, type Place } from '../data/place.ts';
 
 type Props = {
@@ -11,7 +11,6 @@ type Props = {
 
 /** A link inside the program. It carries the secret along, which a plain path would drop. */
 export function PageLink({ to, className, current, children }: Props) {
-  const [, navigate] = useLocation();
   const address = addressOf(to);
   return (
     <a

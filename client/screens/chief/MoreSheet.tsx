@@ -4,20 +4,26 @@ import { Sheet } from '../../parts/Sheet.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
 import { words } from '../../words/words.ts';
 import { useCard } from './card.ts';
+import { Loads } from './Loads.tsx';
 import { WordsField } from './WordsField.tsx';
 
-type What = 'hurt' | 'short' | 'near-miss';
+type What = 'hurt' | 'short' | 'near-miss' | 'load';
 
 /** Somebody hurt, parts short, a near miss: what is told seldom and matters. */
 export function MoreSheet({ onClose }: { readonly onClose: () => void }) {
   const [what, setWhat] = useState<What | null>(null);
   const said = words.chief.more;
-  const titles = { hurt: said.hurt, short: said.short, 'near-miss': said.nearMiss };
+  const titles = {
+    hurt: said.hurt,
+    short: said.short,
+    load: said.load,
+    'near-miss': said.nearMiss,
+  };
   return (
     <Sheet title={what ? titles[what] : said.title} onClose={onClose}>
       {what === null ? (
         <div className="choices">
-          {(['hurt', 'short', 'near-miss'] as const).map((each) => (
+          {(['hurt', 'short', 'load', 'near-miss'] as const).map((each) => (
             <Button key={each} onClick={() => setWhat(each)}>
               {titles[each]}
             </Button>
@@ -26,6 +32,7 @@ export function MoreSheet({ onClose }: { readonly onClose: () => void }) {
       ) : null}
       {what === 'hurt' ? <Hurt onClose={onClose} /> : null}
       {what === 'short' ? <Short onClose={onClose} /> : null}
+      {what === 'load' ? <Loads onClose={onClose} /> : null}
       {what === 'near-miss' ? <NearMiss onClose={onClose} /> : null}
     </Sheet>
   );

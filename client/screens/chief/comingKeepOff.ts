@@ -2,14 +2,15 @@ import { expectedCrews, peopleFrom } from '#domain/progress/plannedCrews.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
 import type { Task } from '#domain/tasks/task.ts';
-import { iso } from '../../words/units.ts';
+import { courseOf } from '../../drawing/course.ts';
+import { iso, minuteOf } from '../../words/units.ts';
 
-/** With more than so much open before it, a keep-off task is not near enough to clear people for. */
-const nearEnough = 3;
+/** A keep-off task is near when by plan it starts within so many minutes: time to get people off, none to waste. */
+const nearMinutes = 10;
 
 /**
- * The next keep-off task for which this crew must tell its people off, once little else stands before it; null when
- * none is near. `own` are the people of the crew that take part.
+ * The next keep-off task for which this crew must tell its people off, once it is near by plan or nothing in the order
+ * stands before it any more; null when none is. `own` are the people of the crew that take part.
  */
 export function comingKeepOff(
   state: BuildState,
@@ -22,11 +23,14 @@ export function comingKeepOff(
     .find((task) => task?.keepOff && state.tasks[task.id]?.status === 'to-come');
   if (!next) return null;
   const conditions = keepOffCheck(state, next.id, iso(now));
-  const concerned = conditions.some(({ kind, of }) => kind === 'off' && of === crew);
-  const open = conditions.filter(
-    ({ kind, met }) => !met && (kind === 'order' || kind === 'hold'),
-  ).length;
-  if (!concerned || open > nearEnough) return null;
+  if (!conditions.some(({ kind, of }) => kind === 'off' && of === crew)) return null;
+  const inOrder = conditions.every(({ kind, met }) => met || (kind !== 'order' && kind !== 'hold'));
+  if (!inOrder && !isNear(state, next.id, now)) return null;
   const takesPart = expectedCrews(state.plan, next).named.includes(crew);
   return { task: next, own: takesPart ? peopleFrom(state.plan, next, crew) : 0 };
+}
+
+function isNear(state: BuildState, task: string, now: number): boolean {
+  const run = courseOf(state, now)?.runs.get(task);
+  return run !== undefined && run.start - minuteOf(state.start, now) <= nearMinutes;
 }
