@@ -10,6 +10,8 @@ import {
   leader,
   log,
   need,
+  opening,
+  Site,
   site,
   siteWork,
 } from './site.ts';
@@ -185,6 +187,16 @@ describe('the head count for a keep-off task', () => {
       of: ['night'],
     });
     given.send('start-keep-off', { task: 'move' }, { at: 479 });
+  });
+
+  it('is asked of every crew but attached people, where no plan says who works in the zones', () => {
+    const tasks = siteWork.tasks.map((each) =>
+      each.id === 'deck' ? { ...each, needs: [{ ...each.needs[0]!, anyOf: [] }] } : each,
+    );
+    const given = new Site();
+    given.take(opening({ ...siteWork, tasks }));
+    const asked = keepOffCheck(given.state, 'move').filter(({ kind }) => kind === 'off');
+    expect(asked.map(({ of }) => of)).toEqual(['left', 'right']);
   });
 
   it('is void when the crew is relieved', () => {
