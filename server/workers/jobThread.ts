@@ -27,27 +27,31 @@ export class JobThread {
   }
 
   /** Does a job. Rejects with the signal's reason as soon as it is stopped, and with the worker's error. */
-  run(job: unknown, options: JobOptions = {}): Promise<unknown> {
+  async run(job: unknown, options: JobOptions = {}): Promise<unknown> {
     const { signal } = options;
-    return new Promise((resolve, reject) => {
-      if (signal?.aborted) return reject(signal.reason);
+    signal?.throwIfAborted();
+    let stopped = () => {};
+    const done = new Promise((resolve, reject) => {
       this.#lastId += 1;
       const stop = new Int32Array(new SharedArrayBuffer(4));
       const waiting = { id: this.#lastId, job, stop, options, resolve, reject };
-      signal?.addEventListener(
-        'abort',
-        () => {
-          // A job under way notices between two of its steps; its answer is then nobody's.
-          Atomics.store(stop, 0, 1);
-          const place = this.#waiting.indexOf(waiting);
-          if (place >= 0) this.#waiting.splice(place, 1);
-          reject(signal.reason);
-        },
-        { once: true },
-      );
+      stopped = () => {
+        // A job under way notices between two of its steps; its answer is then nobody's.
+        Atomics.store(stop, 0, 1);
+        const place = this.#waiting.indexOf(waiting);
+        if (place >= 0) this.#waiting.splice(place, 1);
+        reject(signal?.reason);
+      };
       this.#waiting.push(waiting);
       this.#next();
     });
+    // A signal outlives many jobs: none leaves its listener behind.
+    signal?.addEventListener('abort', stopped, { once: true });
+    try {
+      return await done;
+    } finally {
+      signal?.removeEventListener('abort', stopped);
+    }
   }
 
   async close(): Promise<void> {

@@ -1,3 +1,4 @@
+import { getEventListeners } from 'node:events';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -28,6 +29,14 @@ it('a thread that dies fails the job that killed it, and the next job gets a new
   const [word, second] = (await after) as [string, number];
   expect(word).toBe('two');
   expect(second).not.toBe(first);
+  await thread.close();
+});
+
+it('jobs leave nothing behind on a signal that outlives them', async () => {
+  const thread = new JobThread(pathToFileURL(file));
+  const { signal } = new AbortController();
+  for (let count = 0; count < 5; count += 1) await thread.run(count, { signal });
+  expect(getEventListeners(signal, 'abort')).toHaveLength(0);
   await thread.close();
 });
 
