@@ -47,7 +47,6 @@ export function tableRows(
     return nothingRead;
   }
   const columns = header.cells.map((name) => name.toLowerCase());
-  const before = faults.length;
   for (const [at, column] of columns.entries()) {
     const place = { file, row: header.row, column: column || `column ${at + 1}` };
     if (!known.includes(column)) {
@@ -57,13 +56,13 @@ export function tableRows(
       faults.push({ ...place, found: `${column} twice`, expected: 'each column once' });
     }
   }
-  for (const column of required) {
-    if (!columns.includes(column)) {
-      const expected = `the column ${column}`;
-      faults.push({ file, row: header.row, column, found: 'no such column', expected });
-    }
+  const missing = required.filter((column) => !columns.includes(column));
+  for (const column of missing) {
+    const expected = `the column ${column}`;
+    faults.push({ file, row: header.row, column, found: 'no such column', expected });
   }
-  if (faults.length > before) {
+  // Without a required column every row would be a fault; with one too many the rows can still be told theirs.
+  if (missing.length > 0) {
     return nothingRead;
   }
   const rows = body.map(({ row, cells }): TableRow => {

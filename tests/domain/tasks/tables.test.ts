@@ -179,6 +179,11 @@ describe('Faults in tables', () => {
     ['no header', { tasks: '' }, ['tasks.csv 1 -']],
     ['no tasks', { tasks: 'task,likely\n' }, ['tasks.csv 2 -']],
     ['an unknown column', { tasks: 'task,likely,cost\nA,1,2\n' }, ['tasks.csv 1 cost']],
+    [
+      'bad rows beside an unknown column',
+      { tasks: 'task,likely,cost\nA,x,2\nA,-1,2\n' },
+      ['tasks.csv 1 cost', 'tasks.csv 2 likely', 'tasks.csv 3 task', 'tasks.csv 3 likely'],
+    ],
     ['a column twice', { tasks: 'task,likely,likely\nA,1,2\n' }, ['tasks.csv 1 likely']],
     ['a required column missing', { tasks: 'task,name\nA,x\n' }, ['tasks.csv 1 likely']],
     ['a row too short', { tasks: 'task,likely,name\nA,1\n' }, ['tasks.csv 2 -']],
