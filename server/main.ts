@@ -15,6 +15,12 @@ const io: CommandIo = {
   readFile: (path) => readFile(path, 'utf8'),
 };
 
+// A reader that closes early (`... | head`) has what it wanted.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  throw error;
+});
+
 /** `spanwright <command> ...`: resolves to the exit code. */
 async function main([name = '', ...args]: string[]): Promise<number> {
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
