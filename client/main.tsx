@@ -2,6 +2,7 @@ import './look/themes.css';
 import './look/base.css';
 import './look/parts.css';
 import './look/heads.css';
+import './look/forms.css';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -131,8 +131,8 @@ export const chiefWords = {
   },
   haltCard: {
     title: 'Loads down. Bridge held. Everyone off.',
-    loadsDown: 'Loads down',
-    clear: (people: number, of: number) => `${people} of ${of} stand clear`,
+    loadsDown: 'Loads down,',
+    clear: (people: number, of: number) => `${people} of ${of} clear`,
     tell: (people: number, of: number) => `Loads down, ${people} of ${of} clear`,
     other: 'Another count',
     countTitle: 'How many stand clear?',

@@ -53,6 +53,5 @@ export const crewsWords = {
     lateWhy: 'Why',
     tellLate: 'Tell it is late',
     arrives: 'Expected for the plan',
-    arrivesFault: 'Enter day and time.',
   },
 } as const;

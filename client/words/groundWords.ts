@@ -6,7 +6,7 @@ export const groundWords = {
     lead: 'Type what was measured. The side view and the bridge follow as you type; nothing is recorded until you choose the bridge.',
     measured: 'What was measured',
     notMeasured: 'not measured',
-    notMeasuredOf: (what: string) => `${what}: not measured`,
+    notMeasuredOf: (what: string) => `not measured: ${what}`,
     metres: 'm',
     range: (least: string, most: string) => `${least} to ${most}`,
     missing: 'Measure it and enter metres.',

@@ -1,5 +1,3 @@
-import { people } from './units.ts';
-
 /** Words of the leader's page: its frame, what needs the leader now, the running build. */
 export const leaderWords = {
   leader: {
@@ -55,7 +53,7 @@ export const leaderWords = {
       count: (answered: number, of: number) => `${answered} of ${of} crews have answered.`,
       told: (crew: string) => `${crew}: loads down and clear`,
       tell: 'Loads down, all off',
-      tellOne: (crew: string, count: number) => `${crew}: ${people(count)}, loads down and clear`,
+      tellOne: (crew: string, count: number) => `${count} / ${count} All clear, ${crew}`,
       name: 'Who lifts the halt',
       nameMissing: 'Enter the name of whoever lifts it.',
       lift: 'Lift the halt',
@@ -66,12 +64,10 @@ export const leaderWords = {
       confidence: 'How sure the headline is',
       confidenceHint: 'The headline names the time by which it opens with this confidence.',
       time: 'Opening asked for',
-      timeHint: (zone: string) =>
-        `Day and time at the site (${zone}); leave empty when nobody asked for a time.`,
-      timeFault: 'Enter day and time, or leave both empty.',
+      timeHint: 'Empty: nobody asked for a time.',
       set: 'Set',
-      setConfidence: 'Set how sure the headline is',
-      setTime: 'Set the time asked for',
+      setConfidence: 'Set: how sure the headline is',
+      setTime: 'Set: the time asked for',
     },
     demo: {
       title: 'Another build',

@@ -51,7 +51,7 @@ export const planWords = {
     senderHint: 'Who sends it, as the net knows them.',
     next: 'Next report',
     nextHint: 'Empty: none agreed.',
-    text: 'The whole report',
+    text: 'Copy the report',
     group: (group: string) => `Report ${group}`,
   },
   links: {

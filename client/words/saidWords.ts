@@ -25,6 +25,11 @@ export const saidWords = {
     by: (who: string) => `by ${who}`,
     saidBy: (who: string, entered: string) => `said by ${who}, entered by ${entered}`,
   },
+  time: {
+    how: 'Like 17:00 or 251700.',
+    means: (group: string) => `That is ${group}.`,
+    wrong: 'No such time: write it like 17:00, 251700 or 251700Z NOV 26.',
+  },
   copy: {
     short: 'Copy',
     button: (what: string) => `Copy: ${what}`,

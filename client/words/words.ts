@@ -8,6 +8,7 @@ import { inspectorWords } from './inspectorWords.ts';
 import { jobWords } from './jobWords.ts';
 import { leaderWords } from './leaderWords.ts';
 import { logWords } from './logWords.ts';
+import { newBuildWords } from './newBuildWords.ts';
 import { planWords } from './planWords.ts';
 import { saidWords } from './saidWords.ts';
 import { shellWords } from './shellWords.ts';
@@ -29,4 +30,5 @@ export const words = {
   ...workWords,
   ...crewsWords,
   ...planWords,
+  ...newBuildWords,
 } as const;

@@ -102,7 +102,7 @@ export const workWords = {
     afterNone: 'Nothing: it can start with the build.',
     before: 'After it come',
     removeLink: 'Take out',
-    removeLinkOf: (task: string) => `No longer after ${task}`,
+    removeLinkOf: (task: string) => `Take out: after ${task}`,
     addAfter: 'Let it come after another',
     addAfterHint: 'Number or name.',
     addAfterUnknown: 'No such task: type its number, or choose it from the list.',
@@ -123,12 +123,22 @@ export const workWords = {
     more: 'The program’s word is no clearance: the named people on the banks give it.',
     met: 'so',
     open: 'not yet',
+    groups: {
+      work: 'Work before it, and holds',
+      zones: 'Zones',
+      heads: 'Head counts',
+      clear: 'Seen clear',
+    },
+    rest: (open: number, met: number) =>
+      [open > 0 ? `${open} more not yet` : '', met > 0 ? `${met} so` : '']
+        .filter(Boolean)
+        .join(', '),
     metCount: (met: number, of: number) => `${met} of ${of} are so.`,
     start: (task: string) => `Start ${task}`,
     running: 'It is running. Its zones are closed to all but its own people.',
     off: 'off',
     of: 'of',
-    tellOff: (crew: string) => `Tell ${crew} off`,
+    tellOff: (crew: string) => `off: ${crew}`,
     offCount: (crew: string) => `${crew}, people off`,
     ofCount: (crew: string) => `${crew}, people in all`,
     clearName: (bank: string) => `Who sees it clear, ${bank} bank`,

@@ -1,9 +1,13 @@
 import { useMutation, useQuery } from '@tanstack/react-query';
+import { lazy, Suspense } from 'react';
 import type { Api } from '../../data/api.ts';
 import { listBuilds, startDemo } from '../../data/hostApi.ts';
 import { Button } from '../../parts/Button.tsx';
 import { dateTimeGroup } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
+
+/** Fetched when the host is here: nobody else's page needs it. */
+const NewBuildForm = lazy(() => import('../newBuild/NewBuildForm.tsx'));
 
 /** What the host can do: see the builds of this server, start the demo. */
 export function HostDesk({ api, hostKey }: { readonly api: Api; readonly hostKey: string }) {
@@ -64,6 +68,10 @@ export function HostDesk({ api, hostKey }: { readonly api: Api; readonly hostKey
           </ul>
         </div>
       ) : null}
+      <hr className="rule" />
+      <Suspense fallback={<p aria-busy="true">{said.loading}</p>}>
+        <NewBuildForm api={api} hostKey={hostKey} onOpened={() => void list.refetch()} />
+      </Suspense>
       <hr className="rule" />
     </section>
   );

@@ -1,4 +1,6 @@
+import { useBuild } from '../../../data/useBuild.ts';
 import { Field } from '../../../parts/Field.tsx';
+import { TimeField } from '../../../parts/TimeField.tsx';
 import { words } from '../../../words/words.ts';
 import type { CrewFaults, TypedCrew } from './crewForm.ts';
 
@@ -12,6 +14,7 @@ type Props = {
 
 /** The fields of one crew. */
 export function CrewFields({ typed, faults, onChange, withId = false }: Props) {
+  const { state } = useBuild();
   const said = words.crews;
   const text = (
     key: 'id' | 'name' | 'people' | 'chief',
@@ -32,16 +35,15 @@ export function CrewFields({ typed, faults, onChange, withId = false }: Props) {
     </Field>
   );
   const time = (key: 'from' | 'to', label: string) => (
-    <Field label={label} hint={said.timeHint} fault={faults.hours}>
-      {(ties) => (
-        <input
-          {...ties}
-          type="datetime-local"
-          value={typed[key]}
-          onChange={(event) => onChange({ ...typed, [key]: event.target.value })}
-        />
-      )}
-    </Field>
+    <TimeField
+      label={label}
+      hint={said.timeHint}
+      fault={typed[key] === '' ? undefined : faults.hours}
+      value={typed[key]}
+      zone={state.zone}
+      from={state.start}
+      onChange={(text) => onChange({ ...typed, [key]: text })}
+    />
   );
   return (
     <>

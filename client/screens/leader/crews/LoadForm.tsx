@@ -3,7 +3,8 @@ import type { Load } from '#domain/tasks/work.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { Button } from '../../../parts/Button.tsx';
 import { Field } from '../../../parts/Field.tsx';
-import { fromSiteTime, toSiteTime } from '../../../parts/siteTime.ts';
+import { readSiteTime, writeSiteTime } from '../../../parts/siteTime.ts';
+import { TimeField } from '../../../parts/TimeField.tsx';
 import type { Say } from '../../../parts/useSay.ts';
 import { atMinute, minuteOf } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
@@ -19,11 +20,11 @@ export function LoadForm({ load, say, busy }: Props) {
   const [late, setLate] = useState('15');
   const [why, setWhy] = useState('');
   const [arrives, setArrives] = useState(() =>
-    toSiteTime(atMinute(state.start, drafted.arrives), state.zone),
+    writeSiteTime(atMinute(state.start, drafted.arrives), state.zone, state.start),
   );
   const texts = words.crews;
   const minutes = /^\d{1,4}$/.test(late.trim()) && Number(late) <= 2880 ? Number(late) : null;
-  const at = fromSiteTime(arrives, state.zone);
+  const at = readSiteTime(arrives, state.zone, state.start);
 
   function gather(event: FormEvent): void {
     event.preventDefault();
@@ -75,16 +76,13 @@ export function LoadForm({ load, say, busy }: Props) {
       <form className="stack" onSubmit={gather} noValidate aria-label={texts.change}>
         <h3>{texts.change}</h3>
         <div className="row beside">
-          <Field label={texts.arrives} fault={at === null ? texts.arrivesFault : undefined}>
-            {(ties) => (
-              <input
-                {...ties}
-                type="datetime-local"
-                value={arrives}
-                onChange={(event) => setArrives(event.target.value)}
-              />
-            )}
-          </Field>
+          <TimeField
+            label={texts.arrives}
+            value={arrives}
+            zone={state.zone}
+            from={state.start}
+            onChange={setArrives}
+          />
           <Button type="submit">{texts.add}</Button>
         </div>
       </form>

@@ -1,9 +1,9 @@
 import type { Crew } from '#domain/tasks/work.ts';
-import { fromSiteTime, toSiteTime } from '../../../parts/siteTime.ts';
+import { readSiteTime, writeSiteTime } from '../../../parts/siteTime.ts';
 import { atMinute, minuteOf } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 
-/** A crew as typed; times as a control at the site shows them, empty for the whole build. */
+/** A crew as typed; times as people at the site write them, empty for the whole build. */
 export type TypedCrew = {
   readonly id: string;
   readonly name: string;
@@ -28,7 +28,7 @@ export const emptyCrew: TypedCrew = {
 
 export function typedOf(crew: Crew, { start, zone }: Site): TypedCrew {
   const time = (minute: number | undefined): string =>
-    minute === undefined ? '' : toSiteTime(atMinute(start, minute), zone);
+    minute === undefined ? '' : writeSiteTime(atMinute(start, minute), zone, start);
   return {
     id: crew.id,
     name: crew.name,
@@ -51,8 +51,8 @@ export function crewIn(
 ): { readonly crew: Crew | null; readonly faults: CrewFaults } {
   const said = words.crews;
   const minute = (text: string): number | null | undefined => {
-    if (text === '') return undefined;
-    const at = fromSiteTime(text, zone);
+    if (text.trim() === '') return undefined;
+    const at = readSiteTime(text, zone, start);
     return at === null ? null : minuteOf(start, at);
   };
   const from = minute(typed.from);

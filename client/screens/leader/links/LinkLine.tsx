@@ -34,7 +34,7 @@ export function LinkLine({ link, onRenew, onWithdraw }: Props) {
           {asking ? (
             <>
               {own ? <span className="warn">{texts.sureOwn}</span> : null}
-              <Button look="accent" aria-label={texts.sureOne(name)} onClick={onWithdraw}>
+              <Button aria-label={texts.sureOne(name)} onClick={onWithdraw}>
                 {texts.sure}
               </Button>
               <Button onClick={() => setAsking(false)}>{texts.leave}</Button>
@@ -42,11 +42,15 @@ export function LinkLine({ link, onRenew, onWithdraw }: Props) {
           ) : (
             <>
               {own ? null : (
-                <Button aria-label={texts.renewOne(name)} onClick={onRenew}>
+                <Button look="plain" aria-label={texts.renewOne(name)} onClick={onRenew}>
                   {texts.renew}
                 </Button>
               )}
-              <Button aria-label={texts.withdrawOne(name)} onClick={() => setAsking(true)}>
+              <Button
+                look="plain"
+                aria-label={texts.withdrawOne(name)}
+                onClick={() => setAsking(true)}
+              >
                 {texts.withdraw}
               </Button>
             </>

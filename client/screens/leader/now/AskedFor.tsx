@@ -4,9 +4,9 @@ import { useBuild } from '../../../data/useBuild.ts';
 import { Button } from '../../../parts/Button.tsx';
 import { Field } from '../../../parts/Field.tsx';
 import { SaidLine } from '../../../parts/SaidLine.tsx';
-import { fromSiteTime, toSiteTime } from '../../../parts/siteTime.ts';
+import { readSiteTime, writeSiteTime } from '../../../parts/siteTime.ts';
+import { TimeField } from '../../../parts/TimeField.tsx';
 import { useSay } from '../../../parts/useSay.ts';
-import { zoneName } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 
 const choices = [0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95] as const;
@@ -17,16 +17,16 @@ export function AskedFor() {
   const { said, busy, say } = useSay();
   const { zone, confidence } = state;
   const [sure, setSure] = useState(confidence);
-  const [time, setTime] = useState(state.askedFor ? toSiteTime(state.askedFor, zone) : '');
-  const [fault, setFault] = useState(false);
+  const [time, setTime] = useState(
+    state.askedFor ? writeSiteTime(state.askedFor, zone, state.start) : '',
+  );
   const texts = words.leader.asked;
   const offered = [...new Set([...choices, confidence])].sort((a, b) => a - b);
 
   function setAsked(event: FormEvent): void {
     event.preventDefault();
-    const askedFor = time === '' ? null : fromSiteTime(time, zone);
-    const wrong = time !== '' && askedFor === null;
-    setFault(wrong);
+    const askedFor = time.trim() === '' ? null : readSiteTime(time, zone, state.start);
+    const wrong = time.trim() !== '' && askedFor === null;
     if (!wrong) void say('set-asked-for', { askedFor });
   }
 
@@ -61,20 +61,14 @@ export function AskedFor() {
           </Button>
         </form>
         <form className="row" onSubmit={setAsked} noValidate>
-          <Field
+          <TimeField
             label={texts.time}
-            hint={texts.timeHint(zoneName(state.askedFor ?? state.start, zone))}
-            fault={fault ? texts.timeFault : undefined}
-          >
-            {(ties) => (
-              <input
-                {...ties}
-                type="datetime-local"
-                value={time}
-                onChange={(event) => setTime(event.target.value)}
-              />
-            )}
-          </Field>
+            hint={texts.timeHint}
+            value={time}
+            zone={state.zone}
+            from={state.start}
+            onChange={setTime}
+          />
           <Button type="submit" disabled={busy} aria-label={texts.setTime}>
             {texts.set}
           </Button>

@@ -60,7 +60,7 @@ function NeedAction({ need, onSeen, say, busy }: ActionProps) {
   const { task } = need;
   const texts = words.leader;
   const look = task ? (
-    <PageLink to={toTask(task)} className="button">
+    <PageLink to={toTask(task)} className="button plain">
       {texts.openTask}
     </PageLink>
   ) : null;

@@ -4,7 +4,8 @@ import { usePorts } from '../../../data/ports/ports.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { CopyText } from '../../../parts/CopyText.tsx';
 import { Field } from '../../../parts/Field.tsx';
-import { fromSiteTime } from '../../../parts/siteTime.ts';
+import { readSiteTime } from '../../../parts/siteTime.ts';
+import { TimeField } from '../../../parts/TimeField.tsx';
 import { iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 
@@ -21,7 +22,7 @@ export function ReportPage() {
     forecast: forecast?.forecast ?? null,
     now: iso(Math.floor(now / 60_000) * 60_000),
     sender: sender.trim() || you.name,
-    nextReport: fromSiteTime(next, state.zone),
+    nextReport: readSiteTime(next, state.zone, now),
   });
   const whole = lines.map(({ title, text }) => `${title}: ${text}`).join('\n');
   return (
@@ -43,16 +44,14 @@ export function ReportPage() {
             />
           )}
         </Field>
-        <Field label={texts.next} hint={texts.nextHint}>
-          {(ties) => (
-            <input
-              {...ties}
-              type="datetime-local"
-              value={next}
-              onChange={(event) => setNext(event.target.value)}
-            />
-          )}
-        </Field>
+        <TimeField
+          label={texts.next}
+          hint={texts.nextHint}
+          value={next}
+          zone={state.zone}
+          from={now}
+          onChange={setNext}
+        />
       </div>
       <dl className="report">
         {lines.map(({ key, title, text }) => (

@@ -10,6 +10,17 @@ import { words } from '../../../words/words.ts';
 import { ClearForm } from './ClearForm.tsx';
 import { OffForm } from './OffForm.tsx';
 
+/** What must be so, in the order in which it comes about. */
+const groups = [
+  ['work', ['halt', 'order', 'hold']],
+  ['zones', ['zone']],
+  ['heads', ['off']],
+  ['clear', ['clear']],
+] as const satisfies readonly (readonly [string, readonly KeepOffCondition['kind'][]])[];
+
+/** Work that is not done yet is named this far; the rest is one press away. */
+const named = 4;
+
 /** Every condition of a keep-off task in words, what can be told to meet it, and the ask to start. */
 export function KeepOffPanel({ task }: { readonly task: Task }) {
   const { state, now } = useBuild();
@@ -20,24 +31,24 @@ export function KeepOffPanel({ task }: { readonly task: Task }) {
   const conditions = keepOffCheck(state, task.id, iso(now));
   const met = conditions.filter((one) => one.met).length;
   return (
-    <section className="keep-off stack" aria-label={texts.title}>
-      <h2>{texts.title}</h2>
-      <p>
-        <strong>{texts.metCount(met, conditions.length)}</strong> {texts.more}
-      </p>
-      <ul>
-        {conditions.map((condition) => (
-          <li key={`${condition.kind} ${condition.of}`} className="condition">
-            <span className={condition.met ? 'second' : 'warn'}>
-              {condition.met ? texts.met : texts.open}
-            </span>
-            <div>
-              <p>{condition.sentence}</p>
-              <Meet condition={condition} task={task} say={say} busy={busy} />
-            </div>
-          </li>
-        ))}
-      </ul>
+    <section className="keep-off stack-wide" aria-label={texts.title}>
+      <div>
+        <h2>{texts.title}</h2>
+        <p>
+          <strong>{texts.metCount(met, conditions.length)}</strong> {texts.more}
+        </p>
+      </div>
+      {groups.map(([group, kinds]) => {
+        const some = conditions.filter(({ kind }) => kinds.some((one) => one === kind));
+        return some.length === 0 ? null : (
+          <ConditionGroup
+            key={group}
+            title={texts.groups[group]}
+            conditions={some}
+            {...{ task, say, busy }}
+          />
+        );
+      })}
       <SaidLine said={said} />
       <p>
         <Button
@@ -52,22 +63,69 @@ export function KeepOffPanel({ task }: { readonly task: Task }) {
   );
 }
 
-type MeetProps = {
-  readonly condition: KeepOffCondition;
-  readonly task: Task;
-  readonly say: Say['say'];
-  readonly busy: boolean;
+type MeetProps = { readonly task: Task; readonly say: Say['say']; readonly busy: boolean };
+
+type GroupProps = MeetProps & {
+  readonly title: string;
+  readonly conditions: readonly KeepOffCondition[];
 };
 
+function ConditionGroup({ title, conditions, ...meet }: GroupProps) {
+  const open = conditions.filter((one) => !one.met);
+  const met = conditions.filter((one) => one.met);
+  // Head counts and banks are told right here, so all of them stand in sight.
+  const shown = open.some(({ kind }) => kind === 'order') ? open.slice(0, named) : open;
+  const rest = [...open.slice(shown.length), ...met];
+  const texts = words.keepOff;
+  return (
+    <section aria-label={title}>
+      <h3>
+        {title}: {texts.metCount(met.length, conditions.length)}
+      </h3>
+      <ul>
+        {shown.map((condition) => (
+          <Condition key={`${condition.kind} ${condition.of}`} condition={condition} {...meet} />
+        ))}
+      </ul>
+      {rest.length > 0 ? (
+        <details className="quiet">
+          <summary>{texts.rest(open.length - shown.length, met.length)}</summary>
+          <ul>
+            {rest.map((condition) => (
+              <Condition
+                key={`${condition.kind} ${condition.of}`}
+                condition={condition}
+                {...meet}
+              />
+            ))}
+          </ul>
+        </details>
+      ) : null}
+    </section>
+  );
+}
+
+function Condition({ condition, ...meet }: MeetProps & { readonly condition: KeepOffCondition }) {
+  const texts = words.keepOff;
+  return (
+    <li className="condition">
+      <span className={condition.met ? 'second' : 'warn'}>
+        {condition.met ? texts.met : texts.open}
+      </span>
+      <div className="condition-body">
+        <p>{condition.sentence}</p>
+        <Meet condition={condition} {...meet} />
+      </div>
+    </li>
+  );
+}
+
 /** Head counts and "seen clear" can be told right here; the other conditions are met by work. */
-function Meet({ condition, task, say, busy }: MeetProps) {
+function Meet({ condition, ...meet }: MeetProps & { readonly condition: KeepOffCondition }) {
   if (condition.met) return null;
-  if (condition.kind === 'off') {
-    return <OffForm task={task} crew={condition.of} say={say} busy={busy} />;
-  }
+  if (condition.kind === 'off') return <OffForm crew={condition.of} {...meet} />;
   if (condition.kind === 'clear') {
-    const bank = condition.of === 'far' ? 'far' : 'near';
-    return <ClearForm task={task} bank={bank} say={say} busy={busy} />;
+    return <ClearForm bank={condition.of === 'far' ? 'far' : 'near'} {...meet} />;
   }
   return null;
 }

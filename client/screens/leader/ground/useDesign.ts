@@ -1,0 +1,67 @@
+import { useMemo, useState } from 'react';
+import type { Bridge } from '#domain/bridge/bridge.ts';
+import { designBridge, type Wish } from '#domain/bridge/design.ts';
+import type { Ground } from '#domain/bridge/ground.ts';
+import { type BuildState, emptyBuild } from '#domain/progress/state.ts';
+import type { Refusal } from '#domain/refusal.ts';
+import type { Result } from '#domain/result.ts';
+import { orderOfWork } from '#domain/tasks/fromKit/orderOfWork.ts';
+import type { Api } from '../../../data/api.ts';
+import { emptyForm, formOf, type GroundForm, groundFaults, groundIn } from './groundForm.ts';
+import { useKits } from './useKits.ts';
+import { noWish, type TypedWish, wishIn } from './wish.ts';
+
+type About = {
+  readonly api: Api;
+  /** Under this name the kits are kept. */
+  readonly key: string;
+  readonly name: string;
+  readonly zone: string;
+  /** What was measured and chosen before. */
+  readonly ground: Ground | null;
+  readonly kit: string | null;
+};
+
+/** A ground while it is typed, and the bridge that answers it, designed here as by the server. */
+export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore }: About) {
+  const [form, setForm] = useState<GroundForm>(() => (before ? formOf(before) : emptyForm));
+  const [kitName, setKitName] = useState(kitBefore);
+  const [typedWish, setTypedWish] = useState<TypedWish>(noWish);
+  const kits = useKits(api, key, kitName);
+  const { kit, listed } = kits;
+
+  const faults = useMemo(() => groundFaults(form), [form]);
+  const ground = useMemo(() => groundIn(form, name, zone), [form, name, zone]);
+  const wish = useMemo((): Result<Wish, keyof TypedWish> => wishIn(typedWish), [typedWish]);
+  const design = useMemo((): Result<Bridge, Refusal[]> | null => {
+    if (!ground || !kit || !listed || !wish.ok) return null;
+    return designBridge(ground, kit, listed.hash, wish.value);
+  }, [ground, kit, listed, wish]);
+  const preview = useMemo((): BuildState | null => {
+    if (!design?.ok || !kit) return null;
+    const work = orderOfWork(design.value, kit);
+    const bridge = design.value;
+    return { ...emptyBuild, name, ground, bridge, ...(work.ok && { work: work.value }) };
+  }, [design, kit, ground, name]);
+
+  return {
+    form,
+    change: (change: Partial<GroundForm>) => setForm({ ...form, ...change }),
+    faults,
+    ground,
+    design,
+    preview,
+    kits,
+    chooseKit: setKitName,
+    typedWish,
+    wish,
+    setWish: setTypedWish,
+    /** What is to be sent once everything is right; null before. */
+    request:
+      faults.size === 0 && ground && listed && wish.ok && design?.ok
+        ? { ground, kit: listed.name, wish: wish.value }
+        : null,
+  };
+}
+
+export type Design = ReturnType<typeof useDesign>;

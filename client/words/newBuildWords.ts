@@ -1,0 +1,45 @@
+/** Words of the form that opens a build. */
+export const newBuildWords = {
+  newBuild: {
+    title: 'New build',
+    name: 'Name',
+    nameHint: 'The place, as everybody calls it.',
+    nameFault: 'Give the build a name.',
+    unit: 'Unit',
+    unitHint: 'Who builds; may stay empty.',
+    zone: 'Time zone of the site',
+    zoneHint: 'Like UTC or Europe/Oslo.',
+    zoneFault: 'No such zone: choose one from the list, or UTC.',
+    start: 'Start of work',
+    startFault: 'Enter when work starts.',
+    asked: 'Opening asked for',
+    askedHint: 'Empty: nobody asked for a time.',
+    askedFault: 'The opening must come after the start.',
+    confidence: 'How sure the headline is',
+    source: 'It starts from',
+    sources: {
+      bridge: 'a measured ground and a kit',
+      tables: 'tables of tasks, links and crews',
+      empty: 'nothing yet: the leader measures the ground later',
+    },
+    tables: 'Tables',
+    tablesMore:
+      'CSV with a header. Paste them, or choose files. Required columns are task and likely.',
+    tasks: 'Task table',
+    tasksHint: 'task,name,crews,people,quick,likely,slow,after,zones,keepoff,hold,opens',
+    links: 'Link table',
+    linksHint: 'task,after,counts,wait; may stay empty',
+    crews: 'Crew table',
+    crewsHint:
+      'crew,name,people,from,to,skills; may stay empty, then nothing can be planned with crews',
+    file: (table: string) => `File for the ${table.toLowerCase()}`,
+    tasksMissing: 'Paste the task table, or choose its file.',
+    read: (tasks: number, links: number, crews: number) =>
+      `Read: ${tasks} tasks, ${links} links, ${crews} crews.`,
+    open: 'Open the build',
+    opening: 'Opening the build',
+    opened: (name: string) => `${name} is open.`,
+    check: 'Something above is wrong or missing.',
+    another: 'Open another one',
+  },
+} as const;
