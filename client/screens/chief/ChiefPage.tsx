@@ -99,15 +99,14 @@ export default function ChiefPage() {
         <Warnings />
         <CardJobs />
         <div className="card-bottom">
-          {awake ? null : (
-            <div className="asleep-note">
-              <p>{said.asleep}</p>
-              <Button look="solid" className="wake" onClick={wake}>
-                {said.wake}
-              </Button>
-            </div>
-          )}
+          {awake ? null : <p className="asleep-note">{said.asleep}</p>}
           <LastTold />
+          {/* Awake, nothing to press stands here: whatever woke it by chance presses nothing next. */}
+          {awake ? null : (
+            <Button look="solid" className="wake" onClick={wake}>
+              {said.wake}
+            </Button>
+          )}
         </div>
       </PageFrame>
     </CardContext>

@@ -190,7 +190,7 @@ describe('the chief’s card', () => {
     };
     const halted = { ...state, halt };
     expect(textOf(card(<CardJobs />, halted, 'brace'))).not.toContain('Start ');
-    expect(textOf(card(<HaltCard />, halted, 'right'))).toContain('7 of 7 stand clear');
+    expect(textOf(card(<HaltCard />, halted, 'right'))).toContain('Loads down, 7 of 7 clear');
   });
 });
 
