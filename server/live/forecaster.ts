@@ -4,6 +4,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { Clock } from '../ports.ts';
 import type { Planner } from '../workers/planner.ts';
 import { forecastJob, whyNoForecast } from './forecastJob.ts';
+import { forecastInHundredths } from './hundredths.ts';
 import type { LiveBuild } from './liveBuild.ts';
 import { sseEvent } from './sse.ts';
 
@@ -102,7 +103,8 @@ export class Forecaster {
     if (why !== null || plan === null) return { number, at, forecast: null, why };
     const job = forecastJob(this.#live.build, state, plan, at, this.#options.runs);
     const { signal } = this.#stop;
-    return { number, at, forecast: await this.#planner.forecast(job, { signal }), why: null };
+    const forecast = await this.#planner.forecast(job, { signal });
+    return { number, at, forecast: forecastInHundredths(forecast), why: null };
   }
 
   async #send(frame: ForecastFrame): Promise<void> {

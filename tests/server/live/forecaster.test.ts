@@ -18,6 +18,22 @@ const planned: BuildState = {
   plan: {} as Plan,
 };
 
+const forecast: Forecast = {
+  runs: 10,
+  seed: 1,
+  shape: 'pert',
+  mean: 300.123456,
+  sd: 5.4321,
+  p10: 291.999999,
+  p50: 300,
+  p80: 305,
+  p90: 309.005,
+  chanceBy: { minutes: 330, chance: 0.98765 },
+  openings: [290.123456],
+  percentiles: [289.987654],
+  onChain: [{ task: 'move', share: 0.123456 }],
+};
+
 /** A forecaster on a build whose state the test sets, and a planner that answers when the test lets it. */
 function bench() {
   vi.useFakeTimers();
@@ -61,7 +77,7 @@ function bench() {
       tell(before, state);
     },
     answer: async () => {
-      waiting.shift()?.({ p50: asked.length } as Forecast);
+      waiting.shift()?.(forecast);
       await vi.advanceTimersByTimeAsync(0);
     },
     pass: (milliseconds: number) => vi.advanceTimersByTimeAsync(milliseconds),
@@ -122,6 +138,21 @@ describe('the forecaster', () => {
     const told = await ledger.told('ford', 10);
     expect(told.map(({ number }) => number)).toEqual([3]);
     expect(sent[1]).toContain(told[0]?.text);
+  });
+
+  it('sends minutes to the hundredth, and the chance as it is', async () => {
+    const { forecaster, change, answer, pass } = bench();
+    change({ tasks: {} });
+    await pass(200);
+    await answer();
+    expect(forecaster.frame?.forecast).toMatchObject({
+      mean: 300.12,
+      p10: 292,
+      openings: [290.12],
+      percentiles: [289.99],
+      chanceBy: { minutes: 330, chance: 0.98765 },
+      onChain: [{ task: 'move', share: 0.12 }],
+    });
   });
 
   it('sends nothing more once it is stopped', async () => {
