@@ -1,3 +1,4 @@
+import type { LinkRequest, NewLink } from '#shared/wire.ts';
 import type { BuildListed, DemoRequest, OpenedBuild } from '#shared/wireBuilds.ts';
 import type { Answer, Api } from './api.ts';
 
@@ -13,4 +14,10 @@ export function startDemo(
 ): Promise<Answer<OpenedBuild>> {
   const request: DemoRequest = { how };
   return api.post('/api/demo', request);
+}
+
+/** POST /api/builds/:build/links, with the host's secret: a way in for a leader who lost theirs. */
+export function makeLeaderLink(api: Api, build: string): Promise<Answer<NewLink>> {
+  const request: LinkRequest = { role: 'leader', name: 'Leader' };
+  return api.post(`/api/builds/${build}/links`, request);
 }

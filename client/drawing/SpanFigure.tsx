@@ -46,7 +46,7 @@ function BridgeFigure({ state, bridge, onTask }: BridgeProps) {
     () => spanGeometry(state.ground, bridge, span, wide),
     [state.ground, bridge, span, wide],
   );
-  const view = spanView(geometry, id, width, wide ? zonesHeight + 58 : 40);
+  const view = spanView(geometry, id, width, wide ? zonesHeight + 52 : 40);
   const sentences = spanSentences(state, span);
   const said = words.span;
   const inWords = zones.filter(({ people, closed }) => people > 0 || closed);

@@ -12,7 +12,7 @@ export type NamedZone = {
 };
 
 /** Space over the bridge that the brackets take. */
-export const zonesHeight = 74;
+export const zonesHeight = 62;
 
 /** Brackets over the parts of the site, with who should be there by plan. Zones that are no stretch stand in words. */
 export function SpanZones({

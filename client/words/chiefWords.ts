@@ -37,7 +37,6 @@ export const chiefWords = {
     next: 'Next',
     nothingNext: 'Nothing more by plan.',
     hold: 'Only the inspector passes this. Call the inspector.',
-    atWork: 'at work',
     halted: 'No new work starts while the halt is on.',
     asleep: 'Asleep, so that a pocket cannot tick.',
     wake: 'Wake the card',
@@ -96,7 +95,6 @@ export const chiefWords = {
     nearMiss: 'A near miss',
     nearMissWhat: 'What nearly happened',
     nearMissStays: 'It is never erased, and nobody is blamed for telling it.',
-    clear: 'I see it clear',
     needsWords: 'Write a few words first.',
     send: 'Tell it',
   },
@@ -127,7 +125,6 @@ export const chiefWords = {
     metAlready: (count: number) => `${count} met already`,
     unmet: (count: number) => (count === 1 ? '1 thing is open' : `${count} things are open`),
     refused: 'Refused',
-    started: 'Started. Everyone else keeps off.',
   },
   haltCard: {
     title: 'Loads down. Bridge held. Everyone off.',

@@ -38,7 +38,6 @@ export const drawingWords = {
     far: 'far bank',
     gap: (length: string) => `gap ${length}`,
     toLand: (length: string) => `${length} to land`,
-    toMove: (length: string) => `${length} to move`,
     balanceBehind: (length: string) => `balance ${length} behind the front rollers`,
     balanceAhead: (length: string) => `balance ${length} ahead of the front rollers: it tips`,
     waterRising: (rate: string) => `water rising ${rate} an hour`,
@@ -53,7 +52,6 @@ export const drawingWords = {
     zoneEmpty: (name: string) => `${name} · nobody`,
     zoneClosed: (name: string) => `${name} · keep off`,
     zonesTitle: 'Where people should be by plan',
-    vehicle: 'the vehicle that pushes',
     parts: {
       nose: 'Nose',
       bay: (bay: number) => `Bay ${bay}`,

@@ -5,7 +5,7 @@ import { clock } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 
 const shownPassed = 2;
-const shownOpen = 6;
+const shownOpen = 5;
 
 /** The hold points: the last passed, whatever failed or lapsed, and those to come. */
 export function HoldPoints() {
