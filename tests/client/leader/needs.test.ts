@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { needsOf } from '#client/screens/leader/now/needs.ts';
+import { type BuildState, emptyBuild } from '#domain/progress/state.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import { smallBuild, smallNow, standingSo } from '../support/smallBuild.ts';
+
+const plan: Plan = {
+  format: 'spanwright-plan',
+  version: 1,
+  tasks: smallBuild.work.tasks.map(({ id }, at) => ({
+    task: id,
+    crews: [{ crew: 'left', people: 6 }],
+    start: at,
+    finish: at + 1,
+    release: 0,
+    stretch: 1,
+    reason: { kind: 'start' },
+  })),
+  handOvers: [],
+  opening: 'move-5',
+  minutesToOpen: 60,
+  lowerBound: 60,
+  shape: 'pert',
+};
+// Nothing is late before the first truck is due.
+const quiet: BuildState = { ...smallBuild, plan };
+const before = new Date(smallNow - 10 * 60_000).toISOString();
+const none = new Set<string>();
+const sentences = (state: BuildState, seen = none): string[] =>
+  needsOf(state, before, seen).map(({ sentence }) => sentence);
+
+const event = (kind: 'breach' | 'hurt' | 'near-miss' | 'reopened', entry: number) => ({
+  entry,
+  kind,
+  at: before,
+  sentence: `${kind} ${entry}`,
+});
+
+describe('what needs the leader', () => {
+  it('is nothing on a quiet build', () => {
+    expect(sentences(quiet)).toEqual([]);
+  });
+
+  it('is the ground before there is work, the crews before there are any, the plan before there is one', () => {
+    const bare = { ...emptyBuild, start: smallBuild.start };
+    expect(needsOf(bare, before, none)).toMatchObject([{ can: 'ground' }]);
+    const noCrews = { ...quiet, work: { ...quiet.work, crews: [] }, crews: {} };
+    expect(needsOf(noCrews, before, none).at(-1)).toMatchObject({ can: 'crews' });
+    expect(needsOf({ ...quiet, plan: null }, before, none)).toMatchObject([{ can: 'plan' }]);
+  });
+
+  it('puts broken rules before contradictions before people hurt before everything else', () => {
+    const state = {
+      ...standingSo('bay-9-left', { status: 'stopped', why: 'pin jammed' }, quiet),
+      events: [event('hurt', 1), event('breach', 2), event('reopened', 3)],
+    };
+    const disputed = standingSo('bay-9-right', { status: 'stopped', disputed: true }, state);
+    expect(needsOf(disputed, before, none).map(({ can, grave }) => [can, grave])).toEqual([
+      ['seen', true],
+      ['settle', true],
+      ['seen', true],
+      ['look', false],
+    ]);
+    expect(sentences(disputed)[0]).toBe('Breach: breach 2');
+  });
+
+  it('says a contradiction once, though it also holds the build up', () => {
+    const state = standingSo('bay-9-left', { status: 'stopped', disputed: true }, quiet);
+    expect(sentences(state)).toHaveLength(1);
+  });
+
+  it('forgets a report that was seen, but not another one of its kind', () => {
+    const state = { ...quiet, events: [event('near-miss', 1), event('near-miss', 2)] };
+    const [first] = needsOf(state, before, none);
+    expect(sentences(state, new Set([first!.key]))).toEqual(['near-miss 1']);
+  });
+
+  it('names a crew that has fewer fit than a task still to come counts on', () => {
+    const weak = { ...quiet.crews, left: { ...quiet.crews.left!, fit: 5 } };
+    expect(sentences({ ...quiet, crews: weak })).toEqual([
+      'Left girder has 5 fit; the plan counts on 6.',
+    ]);
+    const done = Object.fromEntries(
+      Object.entries(quiet.tasks).map(([id, task]) => [id, { ...task, status: 'done' as const }]),
+    );
+    expect(sentences({ ...quiet, crews: weak, tasks: done })).toEqual([]);
+  });
+
+  it('says which work was started on the strength of something undone', () => {
+    const state = standingSo('bay-10-left', { flagged: true, flaggedFor: ['bay-9-left'] }, quiet);
+    expect(sentences(state)[0]).toContain('on the strength of Bay 9, left side (57)');
+  });
+});
