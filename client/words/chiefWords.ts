@@ -101,7 +101,9 @@ export const chiefWords = {
   keepOff: {
     coming: (task: string) => `Next keep-off: ${task}`,
     off: (off: number, of: number) => `Off, ${off} of ${of}`,
-    offBut: (own: number) => `${own} of yours take part; all others off.`,
+    offBut: (own: number) =>
+      `${own} of yours ${own === 1 ? 'takes' : 'take'} part; all others off.`,
+    asks: (crew: string) => `${crew} asks for the start.`,
     offAll: 'Everyone of yours off and counted.',
     otherCount: 'Another count',
     countTitle: 'How many are off?',

@@ -1,10 +1,13 @@
 import { useState } from 'react';
+import { orderIndex } from '#domain/progress/orderIndex.ts';
+import type { BuildState } from '#domain/progress/state.ts';
 import { crewNow, type Job } from '#domain/progress/views/crewNow.ts';
 import { openedOf } from '#domain/progress/views/opened.ts';
 import { Button } from '../../parts/Button.tsx';
 import { clock, iso } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import { useCard } from './card.ts';
+import { comingKeepOff, crewThatAsks } from './comingKeepOff.ts';
 import { JobBlock } from './JobBlock.tsx';
 import { KeepOffNext } from './KeepOffNext.tsx';
 import { MoreSheet } from './MoreSheet.tsx';
@@ -20,16 +23,21 @@ export function CardJobs() {
   const [sheet, setSheet] = useState<'strength' | 'more' | null>(null);
   const said = words.chief.card;
   const { now: atWork, ready, next } = crewNow(state, crew, iso(now));
-  const startable = state.halt ? [] : ready;
-  const jobs = [...atWork, ...startable].slice(0, Math.max(mostJobs, atWork.length));
+  const startable = state.halt ? [] : ready.filter((job) => !isForOthersToAsk(state, job, crew));
+  const jobs = startable.slice(0, Math.max(0, mostJobs - atWork.length));
+  const keepOff = state.halt ? null : comingKeepOff(state, crew, now);
   const later = [...startable.filter((job) => !jobs.includes(job)), ...next].slice(0, 2);
   return (
     <>
+      {atWork.map((job) => (
+        <JobBlock key={job.task} job={job} />
+      ))}
+      {/* Getting people off comes before starting anything new. */}
+      {keepOff ? <KeepOffNext task={keepOff.task} own={keepOff.own} /> : null}
       {jobs.map((job) => (
         <JobBlock key={job.task} job={job} />
       ))}
-      {jobs.length === 0 ? <NoJob next={next} /> : null}
-      {state.halt ? null : <KeepOffNext />}
+      {atWork.length + jobs.length === 0 && !keepOff ? <NoJob next={[...ready, ...next]} /> : null}
       <div className="card-row">
         <Button disabled={!awake} onClick={() => press(() => setSheet('strength'))}>
           {words.chief.strength.button(fit)}
@@ -51,6 +59,14 @@ export function CardJobs() {
       {sheet === 'more' ? <MoreSheet onClose={() => setSheet(null)} /> : null}
     </>
   );
+}
+
+/** A keep-off task in which the crew takes part, and which another crew asks for. */
+function isForOthersToAsk(state: BuildState, job: Job, crew: string): boolean {
+  const task = orderIndex(state.work).task.get(job.task);
+  if (!job.keepOff || !task) return false;
+  const asking = crewThatAsks(state, task);
+  return asking !== undefined && asking !== crew;
 }
 
 /** Nothing to do now: why, and what it waits for. */

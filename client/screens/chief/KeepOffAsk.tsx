@@ -20,12 +20,10 @@ export function KeepOffAsk({ task }: { readonly task: string }) {
     <section className="keep-off stack">
       <h3>{said.conditions}</h3>
       <ul className="conditions">
-        {unmet.map(({ kind, of, label, sentence }) => (
+        {unmet.map(({ kind, of, sentence }) => (
           <li key={`${kind}.${of}`}>
             <Box met={false} />
-            <span>
-              <strong>{label}.</strong> {sentence}
-            </span>
+            <span>{sentence}</span>
           </li>
         ))}
         {unmet.length === 0 ? (
@@ -55,7 +53,7 @@ export function KeepOffAsk({ task }: { readonly task: string }) {
         {said.seeClear}
       </Button>
       <Button
-        look="solid"
+        look={unmet.length > 0 ? 'line' : 'solid'}
         className="wide ask"
         disabled={!awake || busy}
         onClick={() => press(() => void say('start-keep-off', { task }))}

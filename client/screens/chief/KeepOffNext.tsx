@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { peopleFrom } from '#domain/progress/plannedCrews.ts';
 import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
-import { taskLabel } from '#domain/progress/words.ts';
+import { crewLabel, taskLabel } from '#domain/progress/words.ts';
+import type { Task } from '#domain/tasks/task.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
@@ -9,17 +9,15 @@ import { clock } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import { ClearSheet } from './ClearSheet.tsx';
 import { useCard } from './card.ts';
-import { comingKeepOff } from './comingKeepOff.ts';
+import { crewThatAsks } from './comingKeepOff.ts';
 import { Tick } from './Tick.tsx';
 
 /** "Off, 7 of 7" for the keep-off task that comes next, once it is near. */
-export function KeepOffNext() {
-  const { state, crew, fit, now, send, awake, press } = useCard();
+export function KeepOffNext({ task, own }: { readonly task: Task; readonly own: number }) {
+  const { state, crew, fit, send, awake, press } = useCard();
   const [sheet, setSheet] = useState<'count' | 'clear' | null>(null);
-  const coming = comingKeepOff(state, crew, now);
-  if (!coming) return null;
-  const { task, own } = coming;
   const said = words.chief.keepOff;
+  const asking = crewThatAsks(state, task);
   const off = Math.max(0, fit - own);
   const told = state.clearances[task.id]?.off[crew];
   const met = keepOffCheck(state, task.id).some(
@@ -30,7 +28,10 @@ export function KeepOffNext() {
   return (
     <section className="keep-off-next stack">
       <h2>{said.coming(taskLabel(state, task.id))}</h2>
-      <p>{own > 0 ? said.offBut(peopleFrom(state.plan, task, crew)) : said.offAll}</p>
+      <p>{own > 0 ? said.offBut(own) : said.offAll}</p>
+      {own > 0 && asking !== undefined && asking !== crew ? (
+        <p className="second">{said.asks(crewLabel(state, asking))}</p>
+      ) : null}
       {told ? (
         <p className={met ? '' : 'warn'}>
           <strong>{said.off(told.off, told.of)}.</strong> {said.told(clock(told.at, state.zone))}

@@ -30,6 +30,13 @@ export function comingKeepOff(
   return { task: next, own: takesPart ? peopleFrom(state.plan, next, crew) : 0 };
 }
 
+/** The crew that asks for a keep-off task to start: the one that gives most people to it. */
+export function crewThatAsks(state: BuildState, task: Task): string | undefined {
+  const { named } = expectedCrews(state.plan, task);
+  const give = (crew: string): number => peopleFrom(state.plan, task, crew);
+  return named.toSorted((a, b) => give(b) - give(a))[0];
+}
+
 function isNear(state: BuildState, task: string, now: number): boolean {
   const run = courseOf(state, now)?.runs.get(task);
   return run !== undefined && run.start - minuteOf(state.start, now) <= nearMinutes;
