@@ -24,8 +24,3 @@ export function Patterns({ id }: { readonly id: string }) {
     </defs>
   );
 }
-
-/** The three manners of everything drawn: solid is done, hatch is at work, dashed outline is to come. */
-export function fillFor(id: string, status: 'to-come' | 'at-work' | 'stopped' | 'done'): string {
-  return status === 'at-work' || status === 'stopped' ? `url(#${id}-hatch)` : '';
-}

@@ -200,12 +200,12 @@ function Ramps({ view, span }: { readonly view: SpanView; readonly span: Span })
   const front = bays[0]?.to ?? 0;
   const rear = bays.at(-1)?.from ?? 0;
   const ends = [
-    { bank: 'near', at: rear, out: -5, ground: 0 },
-    { bank: 'far', at: front, out: 5, ground: geometry.far.y },
+    { bank: 'near', at: rear, out: -5, ground: 0, edge: geometry.near.x },
+    { bank: 'far', at: front, out: 5, ground: geometry.far.y, edge: geometry.far.x },
   ] as const;
   return (
     <g>
-      {ends.map(({ bank, at, out, ground }) => {
+      {ends.map(({ bank, at, out, ground, edge }) => {
         const ramp = span.ramps[bank];
         const approach = span.approaches[bank];
         const deck = y(geometry.bottom(at) + geometry.depth * 0.6);
@@ -221,7 +221,9 @@ function Ramps({ view, span }: { readonly view: SpanView; readonly span: Span })
             {approach === 'done' ? (
               <line
                 className="d-heavy"
-                x1={x(at + (span.seated[bank] ? out : 0))}
+                x1={x(
+                  span.seated[bank] ? at + out : out < 0 ? Math.min(at, edge) : Math.max(at, edge),
+                )}
                 x2={x(out < 0 ? geometry.from : geometry.to)}
                 y1={y(ground) - 2}
                 y2={y(ground) - 2}

@@ -87,7 +87,9 @@ function BridgeFigure({ state, bridge, onTask }: BridgeProps) {
             chosenBay={part?.kind === 'bay' ? part.bay : null}
           />
           <SpanMarks view={view} bridge={bridge} span={span} />
-          {wide ? <SpanZones view={view} zones={zones} /> : null}
+          {wide ? (
+            <SpanZones view={view} zones={zones} seated={span.seated.near && span.seated.far} />
+          ) : null}
         </svg>
       </button>
       <figcaption className="stack span-caption">

@@ -14,19 +14,24 @@ export type NamedZone = {
 /** Space over the bridge that the brackets take. */
 export const zonesHeight = 62;
 
-/** Brackets over the parts of the site, with who should be there by plan. Zones that are no stretch stand in words. */
-export function SpanZones({
-  view,
-  zones,
-}: {
+type Props = {
   readonly view: SpanView;
   readonly zones: readonly NamedZone[];
-}) {
+  /** The bridge lies on both banks. */
+  readonly seated: boolean;
+};
+
+/** Brackets over the parts of the site, with who should be there by plan. Zones that are no stretch stand in words. */
+export function SpanZones({ view, zones, seated }: Props) {
   const { x } = view;
   const laid = zones
     .flatMap((zone) => {
       const stretch = stretchOf(zone.zone, view);
-      return stretch ? [{ ...zone, left: x(stretch.from) + 5, right: x(stretch.to) - 5 }] : [];
+      const empty = zone.people === 0 && !zone.closed;
+      // Once the bridge lies on both banks, where it was put together matters only while somebody is there.
+      return stretch && !(empty && seated)
+        ? [{ ...zone, left: x(stretch.from) + 5, right: x(stretch.to) - 5 }]
+        : [];
     })
     .sort((a, b) => a.left - b.left);
   let taken = Number.NEGATIVE_INFINITY;

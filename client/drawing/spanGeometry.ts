@@ -61,7 +61,7 @@ export function spanGeometry(
   const near = { x: nearX, y: 0 };
   const surface = -nearHeight;
   const depthMeasured = ground?.water.depth ?? null;
-  const depth = depthMeasured ?? (ground?.water.rise == null ? 0 : guessedDepth);
+  const depth = depthMeasured ?? guessedDepth;
   const bed = surface - depth;
 
   const slope = (kind: 'made' | 'natural' | undefined, height: number): number =>

@@ -43,7 +43,7 @@ export const drawingWords = {
     waterRising: (rate: string) => `water rising ${rate} an hour`,
     waterFalling: (rate: string) => `water falling ${rate} an hour`,
     waterSteady: 'water steady',
-    waterUnknown: 'water, rise not measured',
+    waterUnknown: 'rise of the water not measured',
     depthGuessed: 'depth not measured',
     heightsGuessed: 'The height of the banks was not measured: it is a guess in the drawing.',
     twiceAsTall: 'Heights are drawn twice as tall as they are.',
