@@ -53,26 +53,13 @@ function BridgeFigure({ state, bridge, onTask }: BridgeProps) {
 
   return (
     <figure ref={box} className="span">
-      <button
-        type="button"
-        className="span-touch"
-        aria-label={`${said.name(state.name)}. ${sentences.join(' ')} ${said.touch}`}
-        onClick={(event) => {
-          // From the keyboard there is no place touched: begin with the bay that is at work.
-          const edge = event.currentTarget.getBoundingClientRect().left;
-          const atWork = span.bays.find(({ whole }) => whole === 'at-work')?.bay ?? 1;
-          setPart(
-            event.detail === 0
-              ? { kind: 'bay', bay: atWork }
-              : partAt(geometry, view.x.invert(event.clientX - edge)),
-          );
-        }}
-      >
+      <div className="span-drawing">
         <svg
           className="drawing"
           viewBox={`0 0 ${width} ${view.height}`}
           height={view.height}
-          aria-hidden="true"
+          role="img"
+          aria-label={sentences.join(' ')}
         >
           <Patterns id={id} />
           <SpanSite
@@ -91,7 +78,23 @@ function BridgeFigure({ state, bridge, onTask }: BridgeProps) {
             <SpanZones view={view} zones={zones} seated={span.seated.near && span.seated.far} />
           ) : null}
         </svg>
-      </button>
+        {/* Laid over the drawing, so that the drawing keeps its own words. */}
+        <button
+          type="button"
+          className="span-touch"
+          aria-label={`${said.name(state.name)}. ${said.touch}`}
+          onClick={(event) => {
+            // From the keyboard there is no place touched: begin with the bay that is at work.
+            const edge = event.currentTarget.getBoundingClientRect().left;
+            const atWork = span.bays.find(({ whole }) => whole === 'at-work')?.bay ?? 1;
+            setPart(
+              event.detail === 0
+                ? { kind: 'bay', bay: atWork }
+                : partAt(geometry, view.x.invert(event.clientX - edge)),
+            );
+          }}
+        />
+      </div>
       <figcaption className="stack span-caption">
         <p className={wide ? 'out-of-sight' : ''}>{sentences.join(' ')}</p>
         {inWords.length > 0 ? (
