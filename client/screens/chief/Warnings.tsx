@@ -34,7 +34,7 @@ export function Warnings() {
         </section>
       ))}
       {breaches.map((event) => (
-        <section key={event.entry} className="notice strong stack">
+        <section key={`${event.entry} ${event.sentence}`} className="notice strong stack">
           <h2>{said.breach}</h2>
           <p>
             {clock(event.at, state.zone)} {event.sentence}

@@ -67,7 +67,7 @@ function SafetyEvents() {
           .slice(-shown)
           .reverse()
           .map(({ entry, at, sentence }) => (
-            <li key={entry}>
+            <li key={`${entry} ${sentence}`}>
               <span className="second">{clock(at, state.zone)}</span> {closed(sentence)}
             </li>
           ))}
