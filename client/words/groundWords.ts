@@ -5,6 +5,7 @@ export const groundWords = {
     begun: 'Work has begun on this bridge, so it stays. Another bridge is another build.',
     lead: 'Type what was measured. The side view and the bridge follow as you type; nothing is recorded until you choose the bridge.',
     measured: 'What was measured',
+    site: (gap: string) => `Side view of the site: a gap of ${gap}`,
     notMeasured: 'not measured',
     notMeasuredOf: (what: string) => `not measured: ${what}`,
     metres: 'm',
@@ -98,7 +99,6 @@ export const groundWords = {
     total: (tonnes: string) => `${tonnes} in all.`,
     choose: 'Choose this bridge',
     chooseMore: 'This replaces the order of work; a plan made before no longer holds.',
-    chosen: 'This is the bridge as chosen.',
     checkFirst: (count: number) =>
       count === 1 ? 'One value is wrong or missing.' : `${count} values are wrong or missing.`,
   },

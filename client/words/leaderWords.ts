@@ -41,7 +41,6 @@ export const leaderWords = {
     measure: 'Measure the ground',
     noWorkMore:
       'Measure the ground and choose a bridge: the order of work comes with it. Work that needs no bridge is given as tables when a build is opened on the start page.',
-    unknowns: 'Not measured yet',
     running: 'Crews now',
     keepOffNext: (task: string, met: number, of: number) =>
       `Next keep-off: ${task}. ${met} of ${of} conditions are met.`,
@@ -51,9 +50,8 @@ export const leaderWords = {
     halt: {
       rollCall: 'Roll call',
       count: (answered: number, of: number) => `${answered} of ${of} crews have answered.`,
-      told: (crew: string) => `${crew}: loads down and clear`,
       tell: 'Loads down, all off',
-      tellOne: (crew: string, count: number) => `${count} / ${count} All clear, ${crew}`,
+      tellOne: (crew: string, count: number) => `${count} / ${count} Loads down, all off, ${crew}`,
       name: 'Who lifts the halt',
       nameMissing: 'Enter the name of whoever lifts it.',
       lift: 'Lift the halt',
@@ -84,6 +82,8 @@ export const leaderWords = {
       look: 'Look at them and plan again',
       title: 'Changes to try',
       none: 'No changes yet. Plan again all the same when the build runs otherwise than planned.',
+      noneYet:
+        'None. Minutes, people, links, crews and stores can be changed on their pages first.',
       remove: 'Take out',
       removeOne: (what: string) => `Take out: ${what}`,
       clear: 'Take all out',

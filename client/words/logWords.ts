@@ -49,10 +49,10 @@ export const logWords = {
       ['near miss panel slipped', 'always kept'],
       ['water 4 · wind 9', 'centimetres an hour, metres per second'],
       ['left relief', 'a new shift has taken over'],
-      ['halt WHY · left down 7/7', 'halt, and loads down and clear'],
+      ['halt WHY · left down 7/7', 'halt, and loads down, all off'],
       ['undo · undo 231', 'takes a report back'],
     ],
-    haltMore: 'Nothing may start. Note who has loads down and stands clear: “left down 7/7”.',
+    haltMore: 'Nothing may start. Note who has loads down and everybody off: “left down 7/7”.',
     haltAll: 'Every crew has told. The leader lifts the halt.',
     emptyTitle: 'No order of work yet',
     empty:

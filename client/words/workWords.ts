@@ -47,7 +47,6 @@ export const workWords = {
     bays: (bays: string) => `bay ${bays}`,
     anyCrew: 'any crew',
     orWords: ' or ',
-    least: (short: string) => `least ${short}`,
     tell: 'Tell for a crew',
     tellMore: 'What the leader saw or heard; it stands in the record as said by you.',
     crew: 'Crew',
@@ -64,7 +63,6 @@ export const workWords = {
     toldNone: 'Nothing was told yet.',
     withdraw: 'Withdraw',
     withdrawOne: (number: number) => `Withdraw number ${number}`,
-    withdrawWhy: 'Why it is withdrawn',
     withdrawDefault: 'withdrawn by the leader',
     earlier: (attempt: number) => `Attempt ${attempt} came to nothing`,
     tellKinds: {

@@ -96,59 +96,63 @@ export default function NewBuildForm({ api, hostKey, onOpened }: Props) {
   }
   const wrong = tried && (Object.keys(faults).length > 0 || source() === null);
   return (
-    <form ref={element} className="new-build stack-wide" onSubmit={submit} noValidate>
-      <h2>{said.title}</h2>
-      <BuildFields
-        typed={typed}
-        faults={tried ? faults : {}}
-        now={now}
-        onChange={(change) => setTyped({ ...typed, ...change })}
-      />
-      <fieldset className="sources">
-        <legend>{said.source}</legend>
-        {(Object.keys(said.sources) as Kind[]).map((one) => (
-          <label key={one} className="tick">
-            <input
-              type="radio"
-              name="source"
-              checked={kind === one}
-              onChange={() => setKind(one)}
-            />
-            {said.sources[one]}
-          </label>
-        ))}
-      </fieldset>
-      {kind === 'bridge' ? (
-        <div className="ground-desk">
-          <div className="ground-form">
-            <DesignFields design={design} strict={tried} />
+    <details className="quiet new-build-open">
+      <summary>
+        <h2>{said.title}</h2>
+      </summary>
+      <form ref={element} className="new-build stack-wide" onSubmit={submit} noValidate>
+        <BuildFields
+          typed={typed}
+          faults={tried ? faults : {}}
+          now={now}
+          onChange={(change) => setTyped({ ...typed, ...change })}
+        />
+        <fieldset className="sources">
+          <legend>{said.source}</legend>
+          {(Object.keys(said.sources) as Kind[]).map((one) => (
+            <label key={one} className="tick">
+              <input
+                type="radio"
+                name="source"
+                checked={kind === one}
+                onChange={() => setKind(one)}
+              />
+              {said.sources[one]}
+            </label>
+          ))}
+        </fieldset>
+        {kind === 'bridge' ? (
+          <div className="ground-desk">
+            <div className="ground-form">
+              <DesignFields design={design} strict={tried} />
+            </div>
+            <div className="ground-answer stack-wide">
+              <DesignAnswer design={design} />
+            </div>
           </div>
-          <div className="ground-answer stack-wide">
-            <DesignAnswer design={design} />
-          </div>
+        ) : null}
+        {kind === 'tables' ? (
+          <TablesFields tables={tables} strict={tried} onChange={setTables} />
+        ) : null}
+        <div role="status" className="stack">
+          {wrong ? <p className="warn">{said.check}</p> : null}
+          {open.isPending ? <p>{said.opening}</p> : null}
+          {open.data?.kind === 'unreachable' ? (
+            <p className="warn">{words.said.unreachable}</p>
+          ) : null}
+          {open.data?.kind === 'refused' ? (
+            <>
+              <p className="warn">{words.said.refused(open.data.refusal.sentence)}</p>
+              <FaultList faults={open.data.refusal.faults ?? []} />
+            </>
+          ) : null}
         </div>
-      ) : null}
-      {kind === 'tables' ? (
-        <TablesFields tables={tables} strict={tried} onChange={setTables} />
-      ) : null}
-      <div role="status" className="stack">
-        {wrong ? <p className="warn">{said.check}</p> : null}
-        {open.isPending ? <p>{said.opening}</p> : null}
-        {open.data?.kind === 'unreachable' ? (
-          <p className="warn">{words.said.unreachable}</p>
-        ) : null}
-        {open.data?.kind === 'refused' ? (
-          <>
-            <p className="warn">{words.said.refused(open.data.refusal.sentence)}</p>
-            <FaultList faults={open.data.refusal.faults ?? []} />
-          </>
-        ) : null}
-      </div>
-      <p>
-        <Button type="submit" look="solid" disabled={open.isPending}>
-          {said.open}
-        </Button>
-      </p>
-    </form>
+        <p>
+          <Button type="submit" look="solid" disabled={open.isPending}>
+            {said.open}
+          </Button>
+        </p>
+      </form>
+    </details>
   );
 }

@@ -13,7 +13,7 @@ export function DraftList() {
   return (
     <section className="stack" aria-label={said.title}>
       <h2>{said.title}</h2>
-      {changes.length === 0 ? <p>{said.none}</p> : null}
+      {changes.length === 0 ? <p>{state.plan ? said.none : said.noneYet}</p> : null}
       <ul className="draft-list">
         {changes.map((change) => {
           const sentence = changeSentence(state, change);

@@ -47,11 +47,14 @@ export function GroundDesk() {
         <DesignAnswer design={design} />
         <div className="stack">
           {state.plan ? <p className="second">{texts.chooseMore}</p> : null}
-          <p>
-            <Button type="submit" look="solid" disabled={busy}>
-              {texts.choose}
-            </Button>
-          </p>
+          {/* A bridge that cannot be is not offered: what would free it stands above. */}
+          {design.design?.ok === false ? null : (
+            <p>
+              <Button type="submit" look="solid" disabled={busy}>
+                {texts.choose}
+              </Button>
+            </p>
+          )}
           {tried && faults.size > 0 ? (
             <p className="warn" role="alert">
               {texts.checkFirst(faults.size)}

@@ -32,6 +32,11 @@ export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore
 
   const faults = useMemo(() => groundFaults(form), [form]);
   const ground = useMemo(() => groundIn(form, name, zone), [form, name, zone]);
+  // The banks are drawn from the gap on, also before anybody has said what must cross.
+  const site = useMemo(
+    () => ground ?? groundIn({ ...form, loadClass: '1' }, name, zone),
+    [ground, form, name, zone],
+  );
   const wish = useMemo((): Result<Wish, keyof TypedWish> => wishIn(typedWish), [typedWish]);
   const design = useMemo((): Result<Bridge, Refusal[]> | null => {
     if (!ground || !kit || !listed || !wish.ok) return null;
@@ -49,6 +54,7 @@ export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore
     change: (change: Partial<GroundForm>) => setForm({ ...form, ...change }),
     faults,
     ground,
+    site,
     design,
     preview,
     kits,

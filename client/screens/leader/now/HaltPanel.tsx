@@ -13,7 +13,16 @@ import { words } from '../../../words/words.ts';
 /** A halt as the leader has it: the roll call, crew by crew, and lifting it once all have answered. */
 export function HaltPanel() {
   const { state } = useBuild();
-  return <HaltNotice>{state.halt ? <RollCall /> : null}</HaltNotice>;
+  return (
+    <HaltNotice>
+      {state.halt ? (
+        <>
+          <p>{words.halt.nothingResumes}</p>
+          <RollCall />
+        </>
+      ) : null}
+    </HaltNotice>
+  );
 }
 
 function RollCall() {

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { openingHeadline } from '#domain/brief/opening.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
 import type { Proposal } from '#shared/wire.ts';
@@ -9,15 +10,19 @@ import { useSay } from '../../../parts/useSay.ts';
 import { atMinute, clock, iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
+import { gainWords } from './gain.ts';
 import { MovesList } from './MovesList.tsx';
+import { planFromNow } from './planFromNow.ts';
 
 /** The plan in force and the one on trial side by side, what it gains, what moves; to be accepted or dropped. */
 export function Comparison({ proposal }: { readonly proposal: Proposal }) {
-  const { state } = useBuild();
+  const { state, now } = useBuild();
   const { trial } = useDraft();
   const { said, busy, say } = useSay();
   const texts = words.plan;
   const { plan, forecast, before, gain, basis } = proposal;
+  // Held still while the leader looks: the comparison is with the moment it was made for.
+  const [inForce] = useState(() => planFromNow(state, now));
   const stale = basis < state.workNumber;
 
   async function accept(): Promise<void> {
@@ -27,22 +32,27 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
 
   return (
     <section className="comparison stack-wide" aria-label={texts.compare}>
-      <h3 className="comparison-gain">{upper(gain)}.</h3>
+      <h3 className="comparison-gain">
+        {before
+          ? gainWords(before.forecast, forecast, state.confidence, state.start)
+          : `${upper(gain)}.`}
+      </h3>
       <div className="side-by-side">
-        <section className="stack" aria-label={texts.before}>
-          <h4>{texts.before}</h4>
-          {before ? (
-            <Opening forecast={before.forecast} minutes={before.minutesToOpen} />
-          ) : (
-            <p>{texts.noBefore}</p>
-          )}
-        </section>
+        {before ? (
+          <section className="stack" aria-label={texts.before}>
+            <h4>{texts.before}</h4>
+            <Opening
+              forecast={before.forecast}
+              minutes={inForce?.minutesToOpen ?? before.minutesToOpen}
+            />
+          </section>
+        ) : null}
         <section className="stack" aria-label={texts.after}>
           <h4>{texts.after}</h4>
           <Opening forecast={forecast} minutes={plan.minutesToOpen} />
         </section>
       </div>
-      <MovesList after={plan} />
+      {inForce ? <MovesList before={inForce} after={plan} /> : null}
       {stale ? <p className="notice warn">{texts.stale}</p> : null}
       <div className="row">
         <Button look="solid" disabled={busy || stale} onClick={() => void accept()}>

@@ -10,14 +10,13 @@ import { type Move, movesOf } from './moves.ts';
 const shown = 12;
 
 /** Which tasks another plan moves, the largest move first. */
-export function MovesList({ after }: { readonly after: Plan }) {
+export function MovesList({ before, after }: { readonly before: Plan; readonly after: Plan }) {
   const { state } = useBuild();
   const { toTask } = useLeader();
   const texts = words.plan;
   const hasBegun = (task: string): boolean =>
     (state.tasks[task]?.status ?? 'to-come') !== 'to-come';
-  const moves = movesOf(state.plan, after, hasBegun);
-  if (state.plan === null) return null;
+  const moves = movesOf(before, after, hasBegun);
   return (
     <section className="stack" aria-label={texts.moves}>
       <h4>{texts.moves}</h4>

@@ -53,7 +53,7 @@ export function PlanAgain() {
           </>
         ) : null}
       </div>
-      {at.step === 'made' ? <Comparison proposal={at.proposal} /> : null}
+      {at.step === 'made' ? <Comparison key={at.proposal.proposal} proposal={at.proposal} /> : null}
     </section>
   );
 }
