@@ -29,19 +29,32 @@ export function beforeTask(state: BuildState, task: string, at?: string): Before
 /**
  * As `beforeTask`, and nothing before those may be open either, however far back: for a keep-off task and a hold,
  * where people's lives hang on all that went before. Here a negative wait gives no leave to start early.
+ * Named are the nearest that are open: what lies behind an open task comes with it, unless what follows was told done
+ * all the same, or is itself a hold that cannot be passed yet.
  */
 export function everythingBefore(state: BuildState, task: string, at?: string): Before[] {
-  const links = orderIndex(state.work).before.get(task) ?? [];
+  const { before, after } = orderIndex(state.work);
+  const links = before.get(task) ?? [];
   const direct = links.map((link) => {
     const early = link.counts === 'finish' && link.wait < 0;
     return linkMet(state, early ? { ...link, wait: 0 } : link, at);
   });
   const listed = new Set(links.map(({ from }) => from));
-  const others = [...holdsGuarding(state.work, task), ...finishedBefore(state.work, task)];
-  const open = [...new Set(others)]
-    .filter((id) => !listed.has(id) && state.tasks[id]?.status !== 'done')
+  const earlier = finishedBefore(state.work, task);
+  const isNearest = (id: string) =>
+    (after.get(id) ?? []).some(({ to, counts }) => {
+      if (counts !== 'finish' || !earlier.has(to)) return false;
+      return isDone(state, to) || state.tasks[to]?.hold !== 'none';
+    });
+  const guarding = holdsGuarding(state.work, task);
+  const open = [...new Set([...guarding, ...[...earlier].filter(isNearest)])]
+    .filter((id) => !listed.has(id) && !isDone(state, id))
     .map((id) => finished(state, id));
   return [...direct, ...open];
+}
+
+function isDone(state: BuildState, id: string): boolean {
+  return state.tasks[id]?.status === 'done';
 }
 
 function linkMet(state: BuildState, link: Link, at: string | undefined): Before {

@@ -19,7 +19,7 @@ export type Readiness = { readonly ready: boolean; readonly waitsFor: readonly W
 
 /**
  * Whether a task could start or go on now (ISO 8601 UTC), and what it waits for if not: halt, tasks and holds before
- * it, waits, stores, a keep-off task in its zones, people. Depends on the clock, so it is never stored. A keep-off
+ * it, waits, stores, a keep-off task in its zones, and people where it waits for nothing else. Depends on the clock, so it is never stored. A keep-off
  * task that is ready still has to be asked for. A task at work or done waits for nothing and is not ready.
  */
 export function readiness(state: BuildState, taskId: string, now: string): Readiness {
@@ -27,13 +27,14 @@ export function readiness(state: BuildState, taskId: string, now: string): Readi
   const standing = state.tasks[taskId];
   if (!task || !standing || isAtWork(standing) || standing.status === 'done')
     return { ready: false, waitsFor: [] };
-  const waitsFor = [
+  const others = [
     ...haltWait(state),
     ...orderWaits(state, task, now),
     ...loadWaits(state, task, now),
     ...zoneWaits(state, task),
-    ...crewWaits(state, task, now),
   ];
+  // While it waits for anything else its people are rightly busy elsewhere.
+  const waitsFor = others.length > 0 ? others : crewWaits(state, task, now);
   return { ready: waitsFor.length === 0, waitsFor };
 }
 

@@ -75,6 +75,17 @@ describe('asking for a keep-off task', () => {
     });
   });
 
+  it('names what is nearest: the tasks behind an open hold, and none behind those', () => {
+    const given = site();
+    given.finish('pegs');
+    given.finish('panel-left');
+    const refused = given.refusal('start-keep-off', { task: 'move' }, { at: 26 });
+    expect(refused).toMatchObject({ code: 'order-not-met', of: ['lift'] });
+    given.finish('lift');
+    const skipped = given.refusal('start-keep-off', { task: 'move' }, { at: 36 });
+    expect(skipped).toMatchObject({ code: 'order-not-met', of: ['panel-right'] });
+  });
+
   it('waits for the end of what is before it, even where the link lets them overlap', () => {
     const links = siteWork.links.map((link) => (link.to === 'move' ? { ...link, wait: -2 } : link));
     const overlap = [...links, { from: 'unload', to: 'move', counts: 'finish', wait: -2 } as const];

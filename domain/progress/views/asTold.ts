@@ -1,0 +1,21 @@
+import type { Work } from '../../tasks/work.ts';
+import { minutesBetween } from '../instants.ts';
+import type { BuildState } from '../state.ts';
+
+/** Minutes after the start of the build at which traffic is wanted; null when nobody said. */
+export function minutesAskedFor(state: BuildState): number | null {
+  return state.askedFor === null ? null : minutesBetween(state.start, state.askedFor);
+}
+
+/** The order of work with each load at the time it came or is now expected, and each crew as strong as it is now. */
+export function workAsTold(state: BuildState): Work {
+  const crews = state.work.crews.map((crew) => ({
+    ...crew,
+    people: state.crews[crew.id]?.fit ?? crew.people,
+  }));
+  const loads = state.work.loads.map((load) => {
+    const told = state.loads[load.id];
+    return told ? { ...load, arrives: minutesBetween(state.start, told.at) } : load;
+  });
+  return { ...state.work, crews, loads };
+}

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
+import { dale, site } from '../site.ts';
+
+describe('the order of work as told', () => {
+  it('has the strength that chiefs told and the time at which a late load is expected', () => {
+    const given = site();
+    given.send('tell-strength', { crew: 'right', fit: 5 }, { by: dale, at: 3 });
+    given.send('tell-load-late', { load: 'truck', minutes: 12, why: 'mud' }, { at: 4 });
+    const { crews, loads } = workAsTold(given.state);
+    expect(crews.map(({ id, people }) => [id, people])).toEqual([
+      ['left', 7],
+      ['right', 5],
+      ['medic', 1],
+    ]);
+    expect(loads[0]?.arrives).toBe(22);
+  });
+
+  it('leaves the order of work in force as it is', () => {
+    const given = site();
+    const before = given.state.work;
+    workAsTold(given.state);
+    expect(given.state.work).toBe(before);
+  });
+});
+
+describe('the time asked for', () => {
+  it('is in minutes after the start, and null when nobody asked', () => {
+    const given = site();
+    expect(minutesAskedFor(given.state)).toBe(330);
+    given.send('set-asked-for', { askedFor: null });
+    expect(minutesAskedFor(given.state)).toBeNull();
+  });
+});
