@@ -1,33 +1,14 @@
 import { createHash } from 'node:crypto';
-import { minutesBetween } from '#domain/progress/instants.ts';
 import type { BuildState } from '#domain/progress/state.ts';
+import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
 import { openedOf } from '#domain/progress/views/opened.ts';
 import { pastOf } from '#domain/progress/views/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
-import type { Work } from '#domain/tasks/work.ts';
 import type { ForecastJob } from '../workers/planner.ts';
 
 /** One seed per build: two forecasts of it draw the same luck, so that their difference is the plan's. */
 export function seedOf(build: string): number {
   return createHash('sha256').update(build).digest().readUInt32BE() >>> 1;
-}
-
-/** Minutes after the start of the build at which traffic is wanted; null when nobody said. */
-export function minutesAskedFor(state: BuildState): number | null {
-  return state.askedFor === null ? null : minutesBetween(state.start, state.askedFor);
-}
-
-/** The order of work with each load at the time it came or is now expected, and each crew as strong as it is now. */
-export function workAsTold(state: BuildState): Work {
-  const crews = state.work.crews.map((crew) => ({
-    ...crew,
-    people: state.crews[crew.id]?.fit ?? crew.people,
-  }));
-  const loads = state.work.loads.map((load) => {
-    const told = state.loads[load.id];
-    return told ? { ...load, arrives: minutesBetween(state.start, told.at) } : load;
-  });
-  return { ...state.work, crews, loads };
 }
 
 /** Why there is nothing to forecast, in words for the page; null when there is. */

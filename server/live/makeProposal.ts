@@ -1,3 +1,4 @@
+import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
 import { pastOf } from '#domain/progress/views/past.ts';
 import { refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
@@ -5,7 +6,7 @@ import type { Change } from '#domain/tasks/change.ts';
 import { applyChanges } from '#domain/tasks/change.ts';
 import type { Proposal, RefusalReply } from '#shared/wire.ts';
 import type { JobOptions, Planner } from '../workers/planner.ts';
-import { minutesAskedFor, seedOf, workAsTold } from './forecastJob.ts';
+import { seedOf } from './forecastJob.ts';
 import { gainSentence } from './gain.ts';
 import type { LiveBuild } from './liveBuild.ts';
 import type { KeptProposal } from './proposals.ts';
