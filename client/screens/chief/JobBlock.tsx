@@ -67,16 +67,16 @@ export function JobBlock({ job }: { readonly job: Job }) {
               about={job.name}
               onPress={() => void send('tell-finished', body)}
             />
-          ) : state.halt ? (
-            <p className="notice">{said.halted}</p>
           ) : (
             <Tick
               mark="start"
               label={begun ? said.goOn : said.start}
               about={job.name}
+              off={state.halt !== null}
               onPress={() => void send(begun ? 'tell-resumed' : 'tell-started', body)}
             />
           )}
+          {state.halt ? <p>{said.halted}</p> : null}
           <div className="card-row">
             {job.status === 'at-work' ? (
               <>

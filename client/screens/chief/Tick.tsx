@@ -5,6 +5,8 @@ type Props = {
   readonly label: string;
   readonly about: string;
   readonly onPress: () => void;
+  /** Shown in its place, and not to be pressed now. */
+  readonly off?: boolean;
 };
 
 const marks = {
@@ -14,13 +16,13 @@ const marks = {
 } as const;
 
 /** The one big tick of a job. It sleeps with the card and takes no second press right after a first. */
-export function Tick({ mark, label, about, onPress }: Props) {
+export function Tick({ mark, label, about, onPress, off = false }: Props) {
   const { awake, press } = useCard();
   return (
     <button
       type="button"
       className={`tick tick-${mark}`}
-      disabled={!awake}
+      disabled={!awake || off}
       onClick={() => press(onPress)}
     >
       <svg viewBox="0 0 50 50" aria-hidden="true">

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { comingKeepOff } from '#client/screens/chief/comingKeepOff.ts';
+import { comingKeepOff, crewThatAsks } from '#client/screens/chief/comingKeepOff.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import { now, state, work } from '../fixtures/larchFord.ts';
 
@@ -49,5 +49,35 @@ describe('the keep-off task to come', () => {
       'ready-5': { ...soon.tasks['ready-5']!, status: 'to-come' as const, hold: 'open' as const },
     };
     expect(comingKeepOff({ ...soon, tasks }, 'left', now)?.task.id).toBe(next);
+  });
+});
+
+describe('the crew that asks for a keep-off start', () => {
+  const move = work.tasks.find(({ id }) => id === next)!;
+  const given = (left: number, rollers: number): BuildState => ({
+    ...state,
+    plan: {
+      ...state.plan!,
+      tasks: state.plan!.tasks.map((task) =>
+        task.task === next
+          ? {
+              ...task,
+              crews: [
+                { crew: 'left', people: left },
+                { crew: 'rollers', people: rollers },
+              ],
+            }
+          : task,
+      ),
+    },
+  });
+
+  it('is the one that gives most people', () => {
+    expect(crewThatAsks(given(1, 4), move)).toBe('rollers');
+    expect(crewThatAsks(given(4, 1), move)).toBe('left');
+  });
+
+  it('is one of them, and always the same, when they give alike', () => {
+    expect(crewThatAsks(given(4, 4), move)).toBe('left');
   });
 });
