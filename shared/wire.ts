@@ -158,7 +158,7 @@ export const Proposal = Type.Object(
       Type.Object({ minutesToOpen: Type.Number(), forecast: Forecast }, closed),
       Type.Null(),
     ]),
-    /** One sentence: "opens 14 min earlier; changes 5 tasks". */
+    /** One sentence: "opens 14 min earlier; other people on 5 tasks". */
     gain: Type.String(),
   },
   closed,

@@ -39,7 +39,10 @@ export async function makeProposal(
   );
   if (!planned.ok) return planned;
   const { plan, forecast, before } = planned.value;
-  const gain = gainSentence(plan, inForce);
+  const gain = gainSentence(
+    { plan, forecast },
+    inForce && before && { plan: inForce, forecast: before.forecast },
+  );
   return good({
     kept: { build, basis, work: work.value, plan, gain },
     shown: { proposal: id, basis, plan, forecast, before, gain },
