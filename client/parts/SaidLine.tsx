@@ -1,3 +1,4 @@
+import { useBuild } from '../data/useBuild.ts';
 import { words } from '../words/words.ts';
 import { FaultList } from './FaultList.tsx';
 import type { Said } from './useSay.ts';
@@ -18,9 +19,14 @@ export function SaidLine({
 }
 
 function What({ said }: { readonly said: Said }) {
+  const { sendings } = useBuild();
   switch (said.state) {
     case 'sending':
-      return <p>{words.said.sending}</p>;
+      return sendings.some(({ state }) => state === 'waiting') ? (
+        <p className="warn">{words.said.waiting}</p>
+      ) : (
+        <p>{words.said.sending}</p>
+      );
     case 'recorded':
       return (
         <>

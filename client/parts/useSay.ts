@@ -26,7 +26,7 @@ export type Say = {
 
 /** Sends commands and remembers what became of the last one, to be said beside the button. */
 export function useSay(): Say {
-  const { send } = useBuild();
+  const { send, sendings } = useBuild();
   const [said, setSaid] = useState<Said | null>(null);
   const last = useRef(0);
   const say = useCallback<Send>(
@@ -42,7 +42,9 @@ export function useSay(): Say {
     [send],
   );
   const clear = useCallback(() => setSaid(null), []);
-  return { said, busy: said?.state === 'sending', say, clear };
+  // With no link reports wait by themselves: nobody is kept from telling the next one.
+  const waiting = sendings.some(({ state }) => state === 'waiting');
+  return { said, busy: said?.state === 'sending' && !waiting, say, clear };
 }
 
 export function saidOf(sent: Sent): Said {

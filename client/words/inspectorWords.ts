@@ -8,6 +8,7 @@ export const inspectorWords = {
     none: 'This build has no hold points.',
     noneMore:
       'They come with the order of work: the leader measures the ground or gives tables first.',
+    before: (count: number) => (count === 1 ? 'One passed before' : `${count} passed before`),
     count: (passed: number, of: number) => `${passed} of ${of} passed`,
     waitsFor: 'It waits for',
     moreWaits: (count: number) => `and ${count} more`,

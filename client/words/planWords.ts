@@ -71,7 +71,6 @@ export const planWords = {
     name: 'For whom',
     nameHint: 'A name or appointment; it stands in the record beside what is told.',
     nameFault: 'Say for whom it is.',
-    made: (name: string) => `Link for ${name}. Its address is shown this once.`,
     showOld: 'Show withdrawn links too',
   },
   records: {

@@ -2,6 +2,7 @@
 export const saidWords = {
   said: {
     sending: 'Sending',
+    waiting: 'No link: not sent yet, trying again. It keeps the time it happened.',
     fetching: 'Fetching',
     recorded: (entry: number) => `In the record, number ${entry}.`,
     breach: (sentence: string) => `Breach: ${sentence}`,

@@ -25,6 +25,19 @@ export default function InspectorPage() {
   });
   const ready = holds.filter((one) => one.readiness.ready);
   const next = holds.find(({ hold }) => hold.status !== 'passed');
+  // The way back is seldom looked at; what comes next stands at the top.
+  const open = holds.findIndex(({ hold }) => hold.status !== 'passed');
+  const before = holds.slice(0, open < 0 ? holds.length : open);
+  const item = (one: (typeof holds)[number]) => (
+    <HoldItem
+      key={one.hold.task}
+      hold={one.hold}
+      readiness={one.readiness}
+      next={ready.length === 0 && one === next}
+      say={say}
+      busy={busy}
+    />
+  );
   const passed = holds.filter(({ hold }) => hold.status === 'passed').length;
 
   return (
@@ -52,18 +65,13 @@ export default function InspectorPage() {
         <p>{words.inspector.noneMore}</p>
       )}
       <SaidLine said={said} />
-      <ol className="hold-points">
-        {holds.map((one) => (
-          <HoldItem
-            key={one.hold.task}
-            hold={one.hold}
-            readiness={one.readiness}
-            next={ready.length === 0 && one === next}
-            say={say}
-            busy={busy}
-          />
-        ))}
-      </ol>
+      {before.length > 0 ? (
+        <details className="quiet">
+          <summary>{words.inspector.before(before.length)}</summary>
+          <ol className="hold-points">{before.map(item)}</ol>
+        </details>
+      ) : null}
+      <ol className="hold-points">{holds.slice(before.length).map(item)}</ol>
     </PageFrame>
   );
 }

@@ -7,7 +7,7 @@ import { callSigns } from './callSigns.ts';
 
 /** Each crew with the letters it is called by, what it is at and what it can start next. */
 export function CrewsNow() {
-  const { state } = useBuild();
+  const { told: state } = useBuild();
   const signs = callSigns(state.work);
   return (
     <section className="stack" aria-label={words.log.crews}>
@@ -25,7 +25,7 @@ export function CrewsNow() {
 }
 
 function CrewNow({ crew, sign }: { readonly crew: Crew; readonly sign: string }) {
-  const { state, now } = useBuild();
+  const { told: state, now } = useBuild();
   const jobs = crewNow(state, crew.id, new Date(now).toISOString());
   const shown: readonly Job[] = [
     ...jobs.now,

@@ -1,12 +1,15 @@
 import { tells } from '#domain/progress/command.ts';
 import type { Entry } from '#domain/progress/entry.ts';
 import { entryKinds } from '#domain/progress/entry.ts';
+import { isOpen } from '../../data/sender.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { useLastEntries } from '../../data/useLastEntries.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EntryText } from '../../parts/EntryText.tsx';
 import { SaidLine } from '../../parts/SaidLine.tsx';
 import { useSay } from '../../parts/useSay.ts';
+import { entrySentence } from '../../words/entryWords.ts';
+import { clock } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 
 const shown = 14;
@@ -41,6 +44,7 @@ export function LastEntries() {
       {entries === null && !trouble ? <p aria-busy="true">{words.said.fetching}</p> : null}
       {entries?.length === 0 ? <p>{words.log.lastNone}</p> : null}
       <SaidLine said={said} />
+      <Unsent />
       <ol className="last-entries">
         {entries?.map((entry) => (
           <li key={entry.number}>
@@ -61,5 +65,24 @@ export function LastEntries() {
         ))}
       </ol>
     </section>
+  );
+}
+
+/** What this laptop has not got through yet, so that nobody sends it twice. */
+function Unsent() {
+  const { state, sendings } = useBuild();
+  const open = sendings.filter((one) => isOpen(one) && one.tries > 0);
+  if (open.length === 0) return null;
+  return (
+    <ul className="last-entries">
+      {open.map((one) => (
+        <li key={one.id}>
+          <span>
+            <time>{clock(one.happenedAt, state.zone)}</time> {entrySentence(state, one)}{' '}
+            <strong className="warn">{words.log.unsent}</strong>
+          </span>
+        </li>
+      ))}
+    </ul>
   );
 }

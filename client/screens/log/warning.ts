@@ -2,6 +2,7 @@ import { orderIndex } from '#domain/progress/orderIndex.ts';
 import { mayWorkAt } from '#domain/progress/plannedCrews.ts';
 import { breachesOf } from '#domain/progress/rules/breaches.ts';
 import type { BuildState } from '#domain/progress/state.ts';
+import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
 import { words } from '../../words/words.ts';
 import type { Meant } from './reading.ts';
 
@@ -20,6 +21,11 @@ export function warningOf(state: BuildState, meant: Meant | null, at: number): s
       if (broken) return words.log.wouldBreak(broken.sentence);
       const task = orderIndex(state.work).task.get(meant.body.task);
       return task && !mayWorkAt(state, task, meant.body.crew) ? words.log.notItsTask : null;
+    }
+    case 'start-keep-off': {
+      const missing = keepOffCheck(state, meant.body.task, new Date(at).toISOString());
+      const first = missing.find(({ met }) => !met);
+      return first ? words.log.wouldRefuse(first.sentence) : null;
     }
     default:
       return null;

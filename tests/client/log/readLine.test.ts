@@ -189,3 +189,11 @@ describe('a line from the radio', () => {
     );
   });
 });
+
+describe('a keep-off task', () => {
+  it('is never offered unasked while anything is missing, and says what when asked for', () => {
+    expect(read('').map(({ meant }) => meant?.kind)).not.toContain('start-keep-off');
+    expect(read('71').map(({ meant }) => meant?.kind)).not.toContain('start-keep-off');
+    expect(first('71 started')?.warning).toContain('Would be refused');
+  });
+});
