@@ -1,9 +1,10 @@
 import { asks } from './command.ts';
 import { type Entry, entryKinds } from './entry.ts';
 import { addBreaches } from './fold/events.ts';
+import { foldClear, foldOff } from './fold/foldClearance.ts';
 import { foldAcknowledgment, foldHalt } from './fold/foldHalt.ts';
 import { foldFailure, foldPass } from './fold/foldHolds.ts';
-import { foldClear, foldHurt, foldOff, foldRelief, foldStrength } from './fold/foldPeople.ts';
+import { foldHurt, foldRelief, foldStrength } from './fold/foldPeople.ts';
 import {
   foldLoadIn,
   foldLoadLate,

@@ -33,6 +33,12 @@ export function wasTold({ tells, inspections, earlier }: TaskState): boolean {
   return tells.length > 0 || inspections.length > 0 || earlier.length > 0;
 }
 
+/** Whether what happened then belongs to an attempt that was closed since, and so says nothing of the present one. */
+export function isOfEarlierAttempt({ earlier }: TaskState, happenedAt: string): boolean {
+  const closedAt = earlier.at(-1)?.closedAt;
+  return closedAt !== undefined && Date.parse(happenedAt) < Date.parse(closedAt);
+}
+
 /** Whether people are at work at it: also while only some crews of a joint task have told that they stopped. */
 export function isAtWork({ status, shares }: TaskState): boolean {
   return status === 'at-work' || shares.some((share) => share.status === 'at-work');
@@ -46,7 +52,7 @@ export function isAtWork({ status, shares }: TaskState): boolean {
 export function standingOf(state: TaskState, task: Task, plan: Plan | null): TaskState {
   const found = task.hold ? holdStanding(state.inspections) : openOrdinary(state);
   const last = task.hold ? state.inspections.at(-1) : undefined;
-  const tells = last ? state.tells.filter(({ entry }) => entry > last.entry) : state.tells;
+  const tells = last ? state.tells.filter((tell) => isSince(tell, last)) : state.tells;
   const told = toldStanding(tells, task, plan);
   const rest = {
     ...state,
@@ -62,6 +68,10 @@ export function standingOf(state: TaskState, task: Task, plan: Plan | null): Tas
   }
   const { status, startedAt, finishedAt, part } = told;
   return { ...rest, status, startedAt, finishedAt, why: told.why ?? found.why, part };
+}
+
+function isSince(tell: TaskTell, last: Inspection): boolean {
+  return tell.entry > last.entry && Date.parse(tell.at) >= Date.parse(last.at);
 }
 
 type Found = Pick<

@@ -95,6 +95,8 @@ export const ClosedAttempt = strict({
   attempt: Type.Integer({ minimum: 1 }),
   startedAt: textOrNone,
   finishedAt: textOrNone,
+  /** When it was found wrong: what happened before then belongs to it, however late it is told. */
+  closedAt: text,
   tells: Type.Array(TaskTell),
 });
 export type ClosedAttempt = Static<typeof ClosedAttempt>;

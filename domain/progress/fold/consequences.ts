@@ -12,7 +12,8 @@ export function bringBack(state: BuildState, entry: KnownEntry, why: string): Bu
         if (task.hold !== 'none')
           return { ...task, inspections: [...task.inspections, lapse(entry, why)] };
         const { attempt, startedAt, finishedAt, tells } = task;
-        const closed = { entry: entry.number, attempt, startedAt, finishedAt, tells };
+        const closedAt = entry.happenedAt;
+        const closed = { entry: entry.number, attempt, startedAt, finishedAt, closedAt, tells };
         return { ...task, earlier: [...task.earlier, closed], tells: [] };
       }),
     state,

@@ -38,11 +38,14 @@ export function foldHalt(state: BuildState, entry: Of<'halt-called'>): BuildStat
   return addEvent({ ...lapsed, halt, clearances: {} }, entry, { kind: 'halt', sentence });
 }
 
-/** A crew has loads down and stands clear. Comes to nothing when the halt was lifted before it arrived. */
+/**
+ * A crew has loads down and stands clear. Comes to nothing when the halt was lifted before it arrived, or when it was
+ * said before the last call: then the crew has to answer again.
+ */
 export function foldAcknowledgment(state: BuildState, entry: Of<'halt-acknowledged'>): BuildState {
-  if (!state.halt) return state;
+  const { halt } = state;
+  if (!halt || Date.parse(entry.happenedAt) < Date.parse(halt.at)) return state;
   const { crew, people, of } = entry.body;
   const said = { people, of, at: entry.happenedAt, entry: entry.number };
-  const acknowledged = { ...state.halt.acknowledged, [crew]: said };
-  return { ...state, halt: { ...state.halt, acknowledged } };
+  return { ...state, halt: { ...halt, acknowledged: { ...halt.acknowledged, [crew]: said } } };
 }

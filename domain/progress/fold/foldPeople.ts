@@ -66,23 +66,3 @@ function voidHeadCounts(state: BuildState, crew: string): BuildState {
   );
   return { ...state, clearances };
 }
-
-const nothingClear = { off: {}, clear: {} };
-
-/** "Off, 7 of 7". */
-export function foldOff(state: BuildState, entry: Of<'off-told'>): BuildState {
-  const { task, crew, off, of } = entry.body;
-  const before = state.clearances[task] ?? nothingClear;
-  const told = { off, of, at: entry.happenedAt, entry: entry.number };
-  const clearance = { ...before, off: { ...before.off, [crew]: told } };
-  return { ...state, clearances: { ...state.clearances, [task]: clearance } };
-}
-
-/** Seen clear from one bank. */
-export function foldClear(state: BuildState, entry: Of<'clear-told'>): BuildState {
-  const { task, bank, name, people } = entry.body;
-  const before = state.clearances[task] ?? nothingClear;
-  const told = { name, people, at: entry.happenedAt, entry: entry.number };
-  const clearance = { ...before, clear: { ...before.clear, [bank]: told } };
-  return { ...state, clearances: { ...state.clearances, [task]: clearance } };
-}

@@ -1,5 +1,6 @@
 import { orderIndex } from '../orderIndex.ts';
-import type { BuildState, TaskTell } from '../state.ts';
+import { isOfEarlierAttempt } from '../standing.ts';
+import type { BuildState, TaskState, TaskTell } from '../state.ts';
 import type { KnownEntry } from '../upcast.ts';
 import { taskLabel } from '../words.ts';
 import { changeTask, voidClearances } from './changeTask.ts';
@@ -35,11 +36,21 @@ export function foldWork(state: BuildState, entry: WorkTold): BuildState {
   // A phone that comes back after the halt was called tells of work that the halt has stopped since.
   const before = halt && Date.parse(entry.happenedAt) < Date.parse(halt.since);
   const tells = before ? [told, haltedTell(halt)] : [told];
-  const worked = changeTask(state, id, (task) => ({ ...task, tells: [...task.tells, ...tells] }));
+  const worked = changeTask(state, id, (task) => {
+    if (isOfEarlierAttempt(task, entry.happenedAt)) return withLateTell(task, told);
+    return { ...task, tells: [...task.tells, ...tells] };
+  });
   const task = orderIndex(state.work).task.get(id);
   const goesOn = entry.kind === 'task-started' || entry.kind === 'task-resumed';
   const cleared = goesOn && task ? voidClearances(worked, task) : worked;
   return lapseHolds(cleared, entry, `after ${taskLabel(state, id)}`);
+}
+
+/** A tell about an attempt that was found wrong since: kept with that attempt, and no word on the present one. */
+function withLateTell(task: TaskState, told: TaskTell): TaskState {
+  const last = task.earlier.at(-1)!;
+  const attempt = { ...last, tells: [...last.tells, told] };
+  return { ...task, earlier: [...task.earlier.slice(0, -1), attempt] };
 }
 
 /** A granted start of a keep-off task, for all its crews. */

@@ -2,7 +2,7 @@ import type { Task } from '../../tasks/task.ts';
 import type { Command } from '../command.ts';
 import type { Breach } from '../entry.ts';
 import { orderIndex } from '../orderIndex.ts';
-import { isAtWork } from '../standing.ts';
+import { isAtWork, isOfEarlierAttempt } from '../standing.ts';
 import type { BuildState } from '../state.ts';
 import { inWords, taskLabel, zoneLabel } from '../words.ts';
 import { beforeTask } from './before.ts';
@@ -29,6 +29,7 @@ export function breachesOf(state: BuildState, command: WorkTold, happenedAt: str
   const { task: id, crew } = command.body;
   const task = orderIndex(state.work).task.get(id)!;
   const standing = state.tasks[id]!;
+  if (isOfEarlierAttempt(standing, happenedAt)) return [];
   const share = standing.shares.find((each) => each.crew === crew);
   const goesOn = command.kind === 'tell-started' || command.kind === 'tell-resumed';
   const unannounced =

@@ -147,7 +147,7 @@ describe('the roll call', () => {
     const body = { crew: 'right', people: 7, of: 7 };
     expect(given.refusal('acknowledge-halt', body, { by: hill }).code).toBe('not-your-crew');
     expect(given.refusal('acknowledge-halt', body, { by: inspector }).code).toBe('role-cannot');
-    given.send('acknowledge-halt', body, { by: log });
+    given.send('acknowledge-halt', body, { by: log, at: 6 });
     expect(Object.keys(given.state.halt!.acknowledged)).toEqual(['right']);
   });
 
@@ -160,6 +160,17 @@ describe('the roll call', () => {
     expect(asked(480)).toEqual(['left', 'right', 'medic', 'night']);
     given.send('tell-strength', { crew: 'night', fit: 6 }, { by: log, at: 11 });
     expect(asked(12)).toEqual(['left', 'right', 'medic', 'night']);
+  });
+
+  it('takes an answer to an earlier call without effect', () => {
+    const given = site();
+    given.send('halt', { why: 'first' }, { by: dale, at: 5 });
+    given.send('halt', { why: 'second' }, { by: dale, at: 8 });
+    const body = { crew: 'left', people: 7, of: 7 };
+    given.send('acknowledge-halt', body, { by: hill, at: 6, received: 10 });
+    expect(given.state.halt?.acknowledged).toEqual({});
+    given.send('acknowledge-halt', body, { by: hill, at: 11 });
+    expect(given.state.halt?.acknowledged).toHaveProperty('left');
   });
 
   it('takes an answer that arrives after the halt was lifted without effect', () => {

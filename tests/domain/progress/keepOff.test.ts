@@ -272,6 +272,29 @@ describe('"seen clear"', () => {
     expect(given.state.clearances).toEqual({});
   });
 
+  it('does not count when it arrives after what made it void', () => {
+    const late = { by: dale, at: 25, received: 40 };
+    const off = { task: 'move', crew: 'right', off: 7, of: 7 };
+    const far = { task: 'move', bank: 'far' as const, name: 'Cpl Elm', people: 3 };
+    const voided = [
+      (given: Site) =>
+        given.send('tell-started', { task: 'deck', crew: 'right' }, { by: dale, at: 26 }),
+      (given: Site) => given.send('halt', { why: '' }, { by: dale, at: 26 }),
+    ];
+    for (const happens of voided) {
+      const given = beforeMove();
+      happens(given);
+      given.send('tell-off', off, late);
+      given.send('tell-clear', far, late);
+      expect(given.state.clearances).toEqual({});
+    }
+    const given = beforeMove();
+    given.send('tell-strength', { crew: 'right', fit: 7 }, { by: dale, at: 26 });
+    given.send('tell-off', off, late);
+    given.send('tell-clear', far, late);
+    expect(given.state.clearances.move).toMatchObject({ off: {}, clear: { far: {} } });
+  });
+
   it('stays good when work starts elsewhere', () => {
     const given = beforeMove();
     given.clear(25);

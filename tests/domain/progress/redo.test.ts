@@ -14,6 +14,22 @@ describe('finished work found wrong', () => {
     expect(given.task('pegs')).toMatchObject({ status: 'done', attempt: 2, finishedAt: clock(30) });
   });
 
+  it('is not done again by a late word about the attempt that was found wrong', () => {
+    const given = site();
+    given.send('tell-finished', { task: 'pegs', crew: 'left' }, { by: log, saidBy: 'Sgt Hill' });
+    given.send('reopen-task', { task: 'pegs', why: 'line is off', also: [] }, { at: 20 });
+    const late = given.send(
+      'tell-finished',
+      { task: 'pegs', crew: 'left' },
+      { by: hill, at: 5, received: 25 },
+    );
+    expect(late.breaches).toBeUndefined();
+    expect(given.task('pegs')).toMatchObject({ status: 'to-come', attempt: 2, tells: [] });
+    expect(given.task('pegs').earlier[0]?.tells.map(({ entry }) => entry)).toContain(late.number);
+    given.send('withdraw', { entry: late.number, why: '' }, { by: hill, at: 26 });
+    expect(given.task('pegs').earlier[0]?.tells).toHaveLength(1);
+  });
+
   it('brings back what the leader adds, as far as it is done', () => {
     const given = beforeMove();
     const also = ['panel-right', 'unload'];
