@@ -187,13 +187,15 @@ function TaskBox({ box, top, height, time, onTask }: BoxProps & { readonly box: 
     <li className={classes.join(' ')} style={style}>
       <button type="button" onClick={() => onTask(box.task)}>
         <span className="name" aria-hidden="true">
-          {shortName(box.name)}
+          {box.lanes > 1 ? box.number : shortName(box.name)}
         </span>
-        <span className="people" aria-hidden="true">
-          {box.people}
-        </span>
+        {box.lanes > 2 ? null : (
+          <span className="people" aria-hidden="true">
+            {box.people}
+          </span>
+        )}
         <span className="out-of-sight">
-          {box.name}, {peopleWords(box.people)},{' '}
+          {box.name} ({box.number}), {peopleWords(box.people)},{' '}
           {said.box(words.status[box.status], time(box.start), time(box.finish))}
           {box.critical ? ` ${said.critical}` : ''}
         </span>

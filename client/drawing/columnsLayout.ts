@@ -5,6 +5,8 @@ import type { Course, Run } from './course.ts';
 
 /** One task in one crew's column. Times in minutes after the start; lanes lie side by side where jobs overlap. */
 export type Box = Run & {
+  /** The task's number: what a box too narrow for a name shows. */
+  readonly number: number;
   readonly name: string;
   readonly status: TaskStatus;
   readonly people: number;
@@ -54,7 +56,7 @@ export function layColumns(state: BuildState, course: Course): Columns {
     }
     for (const { crew, people } of own) {
       const column = boxes.get(crew) ?? [];
-      column.push({ ...run, name: task.name, status, people });
+      column.push({ ...run, number: task.number, name: task.name, status, people });
       boxes.set(crew, column);
     }
   }

@@ -21,7 +21,7 @@ export const drawingWords = {
     now: (at: string) => `now ${at}`,
     dusk: (at: string) => `sunset ${at}`,
     legend: (zone: string) =>
-      `All times ${zone}. Solid done, hatched at work, dashed to come. Heavy edge: the chain that sets the opening. Band: everyone keeps off. Box at the right: hold point.`,
+      `All times ${zone}. Solid done, hatched at work, dashed to come. Heavy edge: the chain that sets the opening. Band: everyone keeps off. Box at the right: hold point. Side by side, jobs show their numbers.`,
     bands: 'Keep-off tasks',
     holds: 'Hold points',
     keepOffSide: 'keep off',
