@@ -84,7 +84,9 @@ describe('a plan on trial', () => {
     const minutes = { quick: 1, likely: 2, slow: 3 };
     const quicker = await propose([{ kind: 'task', task: 'pegs', minutes }]);
     expect(quicker.json.plan.minutesToOpen).toBeLessThan(same.json.plan.minutesToOpen);
-    expect(quicker.json.gain).toMatch(/^opens \d+ min earlier; (other people on \d+ tasks?|the same people on every task)$/);
+    expect(quicker.json.gain).toMatch(
+      /^opens \d+ min earlier; (other people on \d+ tasks?|the same people on every task)$/,
+    );
   });
 
   it('counts the people who are fit now', async () => {
