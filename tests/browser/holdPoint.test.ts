@@ -2,9 +2,9 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { type Size, sizes } from '#tests/support/pages.ts';
 import { openDemo } from '#tests/support/siteBuild.ts';
-import { useStage } from '#tests/support/siteStage.ts';
+import { raiseStage } from '#tests/support/siteStage.ts';
 
-const stage = useStage();
+const stage = raiseStage();
 
 /** Move 5 lands the tip: the hold before it, and what its failing brings back. */
 const hold = 'ready-5';

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { openDemo } from '#tests/support/siteBuild.ts';
-import { useStage } from '#tests/support/siteStage.ts';
+import { raiseStage } from '#tests/support/siteStage.ts';
 
-const stage = useStage();
+const stage = raiseStage();
 
 it('says what to do when a link is unknown, lacks its secret, or leads nowhere', async () => {
   const build = await openDemo(stage.site, 'fresh');

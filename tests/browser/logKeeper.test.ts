@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { openDemo } from '#tests/support/siteBuild.ts';
-import { useStage } from '#tests/support/siteStage.ts';
+import { raiseStage } from '#tests/support/siteStage.ts';
 
-const stage = useStage();
+const stage = raiseStage();
 
 it('lets the log keeper enter for a crew by crew and task number, by keyboard alone, with who said it', async () => {
   const build = await openDemo(stage.site, 'half-built');
@@ -21,7 +21,7 @@ it('lets the log keeper enter for a crew by crew and task number, by keyboard al
 
   const last = page.getByRole('region', { name: 'Last entries' }).getByRole('listitem').first();
   await expect
-    .poll(() => last.innerText())
+    .poll(() => last.textContent())
     .toMatch(
       /Right girder finished Bay 9, right side \(88\).*said by Sapper Ek, entered by Log keeper/s,
     );

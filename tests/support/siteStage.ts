@@ -11,7 +11,7 @@ export type Stage = { readonly site: Site; readonly pages: Pages };
  * One server and one browser for the tests of a file. After each test its pages are closed, and none may have thrown
  * or complained; at the end the server must stop well.
  */
-export function useStage(): Stage {
+export function raiseStage(): Stage {
   let site: Site | undefined;
   let browser: Browser | undefined;
   let pages: Pages | undefined;

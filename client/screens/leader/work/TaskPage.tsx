@@ -28,7 +28,7 @@ export function TaskPage({ id }: { readonly id: string }) {
     return (
       <>
         {back}
-        <p className="notice">{said.unknown}</p>
+        <h1>{said.unknown}</h1>
       </>
     );
   }

@@ -1,0 +1,60 @@
+import { expect, it } from 'vitest';
+import { type Size, sizes } from '#tests/support/pages.ts';
+import { openDemo } from '#tests/support/siteBuild.ts';
+import { raiseStage } from '#tests/support/siteStage.ts';
+
+const stage = raiseStage();
+
+it.each(Object.keys(sizes) as Size[])(
+  'tries other minutes and people in a running build, shows old and new side by side, and records on acceptance (%s)',
+  async (size) => {
+    const build = await openDemo(stage.site, 'half-built');
+    const page = await stage.pages.open(build.page('leader'), { size });
+    const sections = page.getByRole('navigation', { name: 'The leader’s pages' });
+    await sections.getByRole('link', { name: 'Work' }).click();
+    await page.getByRole('searchbox', { name: 'Find' }).fill('bay 11');
+    await page.getByRole('link', { name: /Bay 11, left side/ }).click();
+    const change = page.getByRole('region', { name: 'Change it' });
+
+    // Numbers that do not rise are refused where they stand.
+    const minutes = change.getByRole('group', { name: 'Minutes' });
+    await minutes.getByLabel('Likely').fill('40');
+    await change.getByRole('button', { name: 'Add to the changes' }).click();
+    await minutes.getByText('Quick, likely and slow in rising order, in minutes.').waitFor();
+    await minutes.getByLabel('Slow').fill('80');
+    await change.getByRole('group', { name: 'People of Left girder' }).getByLabel('Most').fill('7');
+    await change.getByRole('button', { name: 'Add to the changes' }).click();
+    await page.getByText('1 change is not planned yet.').waitFor();
+    const before = await build.state();
+
+    await page.getByRole('link', { name: 'Look at them and plan again' }).click();
+    await page.getByRole('button', { name: 'Plan again' }).click();
+    const both = page.getByRole('region', { name: 'As it stands, and as it would be' });
+    const headline = (name: string) =>
+      both
+        .getByRole('region', { name, exact: true })
+        .getByText(/^Nine in ten by/)
+        .textContent();
+    const [old, proposed] = [await headline('As it stands'), await headline('With this plan')];
+    expect(old).toMatch(/^Nine in ten by \d\d:\d\d/);
+    expect(proposed).toMatch(/^Nine in ten by \d\d:\d\d/);
+    expect(proposed).not.toBe(old);
+    await both.getByRole('heading', { name: /later/ }).waitFor();
+    await both.getByRole('region', { name: 'What moves' }).getByRole('listitem').first().waitFor();
+    // Until it is accepted nothing is recorded.
+    expect((await build.state()).number).toBe(before.number);
+
+    await page.getByRole('button', { name: 'Accept this plan' }).click();
+    await page.getByText(/^Plan 2, accepted \d\d:\d\d\./).waitFor();
+    const after = await build.state();
+    expect(after.planCount).toBe(2);
+    expect(after.work.tasks.find(({ id }) => id === 'bay-11-left')).toMatchObject({
+      minutes: { likely: 40, slow: 80 },
+      needs: [{ people: { most: 7 } }],
+    });
+    // What has begun keeps its past.
+    expect(after.tasks['bay-9-left']).toEqual(before.tasks['bay-9-left']);
+    await sections.getByRole('link', { name: 'Now' }).click();
+    await page.getByRole('heading', { level: 1, name: proposed ?? '' }).waitFor();
+  },
+);
