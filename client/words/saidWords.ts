@@ -38,7 +38,8 @@ export const saidWords = {
     marked: 'Marked: press Ctrl and C to copy it.',
   },
   newLinks: {
-    title: 'Links',
+    title: 'New links',
+    one: 'New link',
     more: 'Each opens one page for one person. The address holds its secret and is shown this once: hand it out now, or make a new one later.',
     open: 'Open',
     address: (name: string) => `Address for ${name}`,

@@ -6,8 +6,8 @@ import { words } from '../../words/words.ts';
 export function NewLinks({ links }: { readonly links: readonly NewLink[] }) {
   return (
     <section className="stack-wide">
-      <h3>{words.newLinks.title}</h3>
-      <p>{words.newLinks.more}</p>
+      <h2>{links.length === 1 ? words.newLinks.one : words.newLinks.title}</h2>
+      <p className="reading">{words.newLinks.more}</p>
       <ul className="new-links">
         {links.map((link) => (
           <li key={link.id} className="stack">

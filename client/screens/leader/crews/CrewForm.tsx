@@ -25,7 +25,12 @@ export function CrewForm({ crew }: { readonly crew: Crew }) {
   }
 
   return (
-    <form className="stack" onSubmit={gather} noValidate aria-label={words.crews.change}>
+    <form
+      className="stack"
+      onSubmit={gather}
+      noValidate
+      aria-label={words.crews.changeOf(crew.name)}
+    >
       <h3>{words.crews.change}</h3>
       <CrewFields typed={typed} faults={tried ? read.faults : {}} onChange={setTyped} />
       <p>

@@ -17,7 +17,7 @@ export function CrewTells({ crew, say, busy }: Props) {
   const texts = words.crews;
   const whole = /^\d{1,3}$/.test(fit.trim()) && Number(fit) <= 500;
   return (
-    <section className="stack" aria-label={texts.tell}>
+    <section className="stack" aria-label={texts.tellOf(crew.name)}>
       <h3>{texts.tell}</h3>
       <div className="row beside">
         <Field label={texts.fit} fault={whole ? undefined : texts.peopleFault}>

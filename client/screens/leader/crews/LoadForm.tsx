@@ -33,7 +33,7 @@ export function LoadForm({ load, say, busy }: Props) {
 
   return (
     <div className="item-body">
-      <section className="stack" aria-label={texts.tell}>
+      <section className="stack" aria-label={texts.tellOf(load.name)}>
         <h3>{texts.tell}</h3>
         <p>
           <Button disabled={busy} onClick={() => void say('tell-load-in', { load: load.id })}>
@@ -73,7 +73,7 @@ export function LoadForm({ load, say, busy }: Props) {
           </Button>
         </div>
       </section>
-      <form className="stack" onSubmit={gather} noValidate aria-label={texts.change}>
+      <form className="stack" onSubmit={gather} noValidate aria-label={texts.changeOf(load.name)}>
         <h3>{texts.change}</h3>
         <div className="row beside">
           <TimeField

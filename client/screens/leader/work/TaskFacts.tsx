@@ -45,7 +45,7 @@ export function TaskFacts({ task, standing }: Props) {
         {standing.attempt > 1 ? `, ${words.work.attempt(standing.attempt)}` : ''}
         {standing.why ? <span className="warn">: {standing.why}</span> : null}
       </p>
-      {planned && planned.reason.kind !== 'past' ? (
+      {planned && standing.status === 'to-come' && standing.attempt === 1 ? (
         <p>{said.reason(reasonSentence(state.work, planned.reason))}</p>
       ) : null}
       {waiting.ready && !task.keepOff ? <p>{said.canStart}</p> : null}
