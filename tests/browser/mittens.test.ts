@@ -114,31 +114,48 @@ it('lets the card sleep untouched, and a pocket ticks nothing until it is woken'
   expect((await build.state()).number).toBe(number + 1);
 });
 
+/** Controls of a page that are less than 48 pixels high or wide. */
 async function smallControls(page: Page): Promise<string[]> {
   const controls = page
     .getByRole('button')
     .or(page.getByRole('textbox'))
+    .or(page.getByRole('searchbox'))
     .or(page.getByRole('combobox'))
-    .or(page.getByRole('radio').locator('xpath=ancestor::label'))
     .filter({ visible: true });
+  // Bars of the columns are as high as their minutes; whatever they lead to is in the list of tasks too.
+  const drawn = page.getByRole('region', { name: 'Crew columns' }).getByRole('list');
+  const bars = new Set((await boxesOf(drawn.getByRole('button'))).map(({ name }) => name));
   const boxes = await boxesOf(controls);
   expect(boxes.length).toBeGreaterThan(0);
   return (
     boxes
       // Out of sight until it has the focus.
-      .filter(({ name }) => name !== 'Skip to the page')
+      .filter(({ name }) => name !== 'Skip to the page' && !bars.has(name))
       .filter(({ width, height }) => height < 48 || width < 48)
       .map(({ name, width, height }) => `${name}: ${Math.round(width)} x ${Math.round(height)}`)
   );
 }
 
-it.each(['left', 'log', 'inspector', 'commander'])(
-  'gives every control of the page of %s at least 48 pixels each way',
-  async (who) => {
-    const build = await openDemo(stage.site, 'half-built');
-    await build.finishBefore('ready-5');
-    const page = await stage.pages.open(build.page(who), { size: 'phone' });
-    await page.getByRole('button', { name: 'Change to night colours' }).waitFor();
-    expect(await smallControls(page)).toEqual([]);
-  },
-);
+it('gives every control of every page at least 48 pixels each way', async () => {
+  const build = await openDemo(stage.site, 'half-built');
+  await build.finishBefore('ready-5');
+  const leader = build.page('leader');
+  const context = await stage.pages.device({ size: 'phone' });
+  const small: string[] = [];
+  for (const address of [
+    ...['left', 'log', 'inspector', 'commander'].map(build.page),
+    leader,
+    ...['work/move-5', 'work/bay-9-left', 'crews', 'plan', 'report', 'links', 'record'].map(
+      (below) => leader.replace('/leader', `/leader/${below}`),
+    ),
+    `${stage.site.origin}/#${stage.site.host}`,
+  ]) {
+    const page = await stage.pages.open(address, { context });
+    await page.getByRole('contentinfo').waitFor();
+    await expect.poll(() => page.locator('[aria-busy="true"]').count()).toBe(0);
+    const where = new URL(address).pathname.split('/').slice(3).join('/');
+    small.push(...(await smallControls(page)).map((one) => `${where}: ${one}`));
+    await page.close();
+  }
+  expect(small).toEqual([]);
+});
