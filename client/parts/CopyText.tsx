@@ -26,7 +26,7 @@ export function CopyText({ label, text, rows }: Props) {
 
   return (
     <div className="copy-text field">
-      <textarea ref={field} readOnly aria-label={label} rows={rows ?? 1} value={text} />
+      <textarea ref={field} readOnly aria-label={label} rows={rows ?? 2} value={text} />
       <div className="row">
         <Button onClick={() => void copy()} aria-label={words.copy.button(label)}>
           {words.copy.short}

@@ -11,14 +11,14 @@ import { readLine } from './readLine.ts';
 
 /** One line for everything that comes by radio. What it may mean stands below in words; Enter sends the marked one. */
 export function EntryLine() {
-  const { told, now, skew, send } = useBuild();
+  const { told, now, skew, you, send } = useBuild();
   const { said, say, clear } = useSay();
   const [line, setLine] = useState('');
   const [speaker, setSpeaker] = useState('');
   const [at, setAt] = useState<number | null>(null);
   const input = useRef<HTMLInputElement>(null);
   const list = useId();
-  const readings = useMemo(() => readLine(line, { state: told, now }), [line, told, now]);
+  const readings = useMemo(() => readLine(line, { state: told, now, you }), [line, told, now, you]);
   // Enter alone sends what was said; what is only guessed has to be chosen first.
   const first = readings[0]?.guess ? -1 : 0;
   const chosen = at === null ? first : Math.min(at, readings.length - 1);

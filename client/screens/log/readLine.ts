@@ -25,7 +25,7 @@ export function readLine(line: string, board: Board): readonly Reading[] {
       ? line.trim() === ''
         ? dueIdeas(board)
         : []
-      : [...siteIdeas(state, tokens), ...namedIdeas(board, tokens)];
+      : [...siteIdeas(board, tokens), ...namedIdeas(board, tokens)];
   const readings = ideas.map(({ meant, score, crew, instead, guess = false }): Reading => {
     const sentence = instead ?? (meant ? entrySentence(state, meant) : '');
     const warning = warningOf(state, meant, at ?? now);

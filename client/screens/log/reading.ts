@@ -1,4 +1,5 @@
 import type { Static } from 'typebox';
+import type { Author } from '#domain/progress/command.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import type { WireKind, wireBodies } from '#shared/wireBodies.ts';
 
@@ -28,6 +29,8 @@ export type Board = {
   readonly state: BuildState;
   /** Server-corrected milliseconds. */
   readonly now: number;
+  /** Whose link this is: only their own reports are theirs to take back. */
+  readonly you: Author;
 };
 
 /** A way to understand a line before the time and the speaker are put to it. */

@@ -1,17 +1,19 @@
+import { isSame } from '#domain/progress/rules/withdrawal.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import type { Load } from '#domain/tasks/work.ts';
 import { words } from '../../words/words.ts';
 import { nextKeepOff } from './likely.ts';
-import type { Idea } from './reading.ts';
+import type { Board, Idea } from './reading.ts';
 import { meanings, siteVerbs } from './verbs.ts';
 
 /** What a line about the site may mean: loads, banks, water, wind, a near miss, a halt. */
-export function siteIdeas(state: BuildState, tokens: readonly string[]): Idea[] {
+export function siteIdeas(board: Board, tokens: readonly string[]): Idea[] {
   const [first, ...rest] = tokens;
-  return meanings(siteVerbs, first).flatMap((verb) => ideasOf(state, verb, rest));
+  return meanings(siteVerbs, first).flatMap((verb) => ideasOf(board, verb, rest));
 }
 
-function ideasOf(state: BuildState, verb: keyof typeof siteVerbs, rest: readonly string[]): Idea[] {
+function ideasOf(board: Board, verb: keyof typeof siteVerbs, rest: readonly string[]): Idea[] {
+  const { state } = board;
   switch (verb) {
     case 'load':
       return loadIdeas(state, rest);
@@ -32,7 +34,7 @@ function ideasOf(state: BuildState, verb: keyof typeof siteVerbs, rest: readonly
     case 'halt':
       return [{ meant: { kind: 'halt', body: { why: rest.join(' ') } }, score: 60 }];
     case 'undo':
-      return undoIdeas(state, rest);
+      return undoIdeas(board, rest);
   }
 }
 
@@ -113,9 +115,9 @@ function waterIdeas(rest: readonly string[]): Idea[] {
 }
 
 /** "undo", "undo 231 wrong bay": the last report of the log keeper, or the one of that number. */
-function undoIdeas(state: BuildState, [number, ...why]: readonly string[]): Idea[] {
+function undoIdeas({ state, you }: Board, [number, ...why]: readonly string[]): Idea[] {
   const last = state.tells.findLast(
-    ({ by, entry }) => by.role === 'log' && !state.withdrawn.includes(entry),
+    ({ by, entry }) => isSame(by, you) && !state.withdrawn.includes(entry),
   );
   const entry = number === undefined ? last?.entry : Number(number);
   if (entry === undefined || !Number.isInteger(entry) || entry < 1) {

@@ -31,7 +31,8 @@ const halted = {
   },
 };
 
-const read = (line: string, state = atWork) => readLine(line, { state, now: smallNow });
+const you = { role: 'log' as const, name: 'Log keeper' };
+const read = (line: string, state = atWork) => readLine(line, { state, now: smallNow, you });
 const first = (line: string, state = atWork) => read(line, state)[0];
 
 describe('a line from the radio', () => {
@@ -161,6 +162,20 @@ describe('a line from the radio', () => {
     });
     expect(first('left 7/7')?.meant?.kind).toBe('tell-off');
     expect(first('left down')?.meant).toBeNull();
+  });
+
+  it('takes back the last report of this link, and nobody else’s', () => {
+    const tell = (entry: number, name: string) => ({
+      entry,
+      kind: 'task-finished',
+      by: { role: 'log' as const, name },
+      saidBy: null,
+      receivedAt: '2026-11-25T12:30:00Z',
+      body: {},
+    });
+    const told = { ...atWork, tells: [tell(228, 'Log keeper'), tell(229, 'Other laptop')] };
+    expect(first('undo', told)?.meant).toMatchObject({ kind: 'withdraw', body: { entry: 228 } });
+    expect(first('undo', { ...told, withdrawn: [228] })).toMatchObject({ meant: null });
   });
 
   it('says what a half-said line lacks instead of sending it', () => {

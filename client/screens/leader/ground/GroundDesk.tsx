@@ -46,7 +46,7 @@ export function GroundDesk() {
       <div className="ground-answer stack-wide">
         <DesignAnswer design={design} />
         <div className="stack">
-          {state.plan ? <p className="second">{texts.chooseMore}</p> : null}
+          {state.work.tasks.length > 0 ? <p className="second">{texts.chooseMore}</p> : null}
           {/* A bridge that cannot be is not offered: what would free it stands above. */}
           {design.design?.ok === false ? null : (
             <p>
