@@ -19,8 +19,9 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          // One browser at a time: two cores, and each test drives several pages.
+          // One browser at a time, and nothing else beside it: each test drives several pages, some against the clock.
           fileParallelism: false,
+          sequence: { groupOrder: 1 },
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },

@@ -76,6 +76,43 @@ it('refuses a keep-off task until every crew has told off and both banks are see
   await commander.getByRole('heading', { name: '2 of 3 tasks done' }).waitFor();
 });
 
+it('lets the leader see what is missing, tell it for those on the radio, and start', async () => {
+  const build = await openBuild(stage.site, tables);
+  await build.plan();
+  await build.finish('panel');
+  const address = build.page('leader').replace('/leader', '/leader/work/move');
+  const page = await stage.pages.open(address);
+  const before = page.getByRole('region', { name: 'Before it may start' });
+  const start = before.getByRole('button', { name: 'Start Move the bridge' });
+  for (const crew of ['Left girder', 'Right girder']) {
+    const missing = `${crew} has not told off: get 3 of 7 off and tell it.`;
+    await before.getByRole('listitem').getByText(missing).waitFor();
+    await start.click();
+    await before.getByText(/^Refused\..*has not told off: get 3 of 7 off and tell it\.$/).waitFor();
+    await before.getByRole('button', { name: `off: ${crew}` }).click();
+    await before.getByText(missing).waitFor({ state: 'detached' });
+  }
+  for (const [bank, name] of [
+    ['near', 'Sgt Holm'],
+    ['far', 'Cpl Stroud'],
+  ] as const) {
+    await start.click();
+    const missing = `Have a named person on the ${bank} bank see the zones clear and count heads.`;
+    await before.getByRole('status').getByText(missing).waitFor();
+    await before.getByLabel(`Who sees it clear, ${bank} bank`).fill(name);
+    await before.getByLabel(`People counted, ${bank} bank`).fill('7');
+    await before.getByRole('button', { name: `Tell seen clear, ${bank} bank` }).click();
+    await before
+      .getByRole('button', { name: `Tell seen clear, ${bank} bank` })
+      .waitFor({ state: 'detached' });
+  }
+  expect((await build.state()).tasks.move?.status).toBe('to-come');
+  await start.click();
+  await page.getByText('It is running. Its zones are closed to all but its own people.').waitFor();
+  const { tasks } = await build.state();
+  expect(tasks.move).toMatchObject({ status: 'at-work', tells: [{ by: { role: 'leader' } }] });
+});
+
 it('shows a false start that is told late as a breach at once, to the leader and to the chief', async () => {
   const build = await openDemo(stage.site, 'half-built');
   const leader = await stage.pages.open(build.page('leader'));
