@@ -92,6 +92,13 @@ describe('a ground while it is typed', () => {
   });
 });
 
+describe('what the form does not show', () => {
+  it('stays as it was measured', () => {
+    const before = { ...ground()!, near: { ...ground()!.near, noted: 'by hand' } };
+    expect(groundIn(formOf(before), 'Small Ford', 'UTC', before)).toEqual(before);
+  });
+});
+
 describe('a wish', () => {
   it('is nothing where nothing is typed, and whole numbers only', () => {
     expect(wishIn({ bays: '', nose: ' ' })).toEqual({ ok: true, value: {} });

@@ -104,9 +104,15 @@ function faultOf(field: Measured, typed: string | null): string | null {
 
 /**
  * The ground that the form describes. What may stay unknown and is empty or wrong is unknown, so that the side view
- * grows while numbers are typed; null while gap, load class or setbacks are missing or wrong.
+ * grows while numbers are typed; null while gap, load class or setbacks are missing or wrong. What the form does not
+ * show stays as it was measured `before`.
  */
-export function groundIn(form: GroundForm, name: string, zone: string): Ground | null {
+export function groundIn(
+  form: GroundForm,
+  name: string,
+  zone: string,
+  before: Ground | null = null,
+): Ground | null {
   const value = (field: Measured): number | null =>
     faultOf(field, form[field]) === null ? numberIn(form[field] ?? '') : null;
   const gap = value('gap');
@@ -119,16 +125,22 @@ export function groundIn(form: GroundForm, name: string, zone: string): Ground |
   const longitude = value('longitude');
   const rise = value('rise');
   return {
+    ...before,
     format: 'spanwright-ground',
     version: 1,
     name,
     zone,
     place: latitude === null || longitude === null ? null : { latitude, longitude },
     gap,
-    near: { kind: form.nearKind, height: value('nearHeight'), setback: nearSetback },
-    far: { kind: form.farKind, height: value('farHeight'), setback: farSetback },
+    near: {
+      ...before?.near,
+      kind: form.nearKind,
+      height: value('nearHeight'),
+      setback: nearSetback,
+    },
+    far: { ...before?.far, kind: form.farKind, height: value('farHeight'), setback: farSetback },
     roomBehind: value('roomBehind'),
-    water: { depth: value('depth'), rise: rise === null ? null : rise / 100 },
+    water: { ...before?.water, depth: value('depth'), rise: rise === null ? null : rise / 100 },
     loadClass,
   };
 }

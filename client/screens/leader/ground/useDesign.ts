@@ -31,11 +31,11 @@ export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore
   const { kit, listed } = kits;
 
   const faults = useMemo(() => groundFaults(form), [form]);
-  const ground = useMemo(() => groundIn(form, name, zone), [form, name, zone]);
+  const ground = useMemo(() => groundIn(form, name, zone, before), [form, name, zone, before]);
   // The banks are drawn from the gap on, also before anybody has said what must cross.
   const site = useMemo(
-    () => ground ?? groundIn({ ...form, loadClass: '1' }, name, zone),
-    [ground, form, name, zone],
+    () => ground ?? groundIn({ ...form, loadClass: '1' }, name, zone, before),
+    [ground, form, name, zone, before],
   );
   const wish = useMemo((): Result<Wish, keyof TypedWish> => wishIn(typedWish), [typedWish]);
   const design = useMemo((): Result<Bridge, Refusal[]> | null => {
