@@ -78,9 +78,18 @@ it.each(Object.keys(sizes) as Size[])(
     expect(await level.inputValue()).toBe('');
     await measure(page, '3,5');
     await pass.click();
-    const item = page.getByRole('listitem').filter({ hasText: 'Ready for move 5' });
-    await item
-      .getByText(/passed \d\d:\d\d by SSgt Ruth Calder/)
+    await page
+      .getByRole('status')
+      .getByText(/^In the record, number \d+\.$/)
+      .waitFor();
+    await page
+      .getByRole('heading', { name: 'Nothing to inspect yet. Next is Ready for move 6 (106).' })
+      .waitFor();
+    await page.getByText('6 passed before').click();
+    await page
+      .getByRole('listitem')
+      .filter({ hasText: 'Ready for move 5' })
+      .getByText(/^passed \d\d:\d\d by SSgt Ruth Calder/)
       .first()
       .waitFor();
     const passed = await build.state();
