@@ -13,15 +13,15 @@ type Box = {
   readonly height: number;
 };
 
-/** Where the buttons that can be pressed stand on the page, in CSS pixels. */
-async function boxesOf(buttons: Locator): Promise<Box[]> {
-  const boxes: Box[] = [];
-  for (const button of await buttons.all()) {
-    const box = await button.boundingBox();
-    const name = (await button.getAttribute('aria-label')) ?? (await button.textContent()) ?? '';
-    if (box) boxes.push({ name, ...box });
-  }
-  return boxes;
+/** Where controls stand, in CSS pixels. */
+async function boxesOf(controls: Locator): Promise<Box[]> {
+  return controls.evaluateAll((elements) =>
+    elements.map((element) => {
+      const { x, y, width, height } = element.getBoundingClientRect();
+      const name = element.getAttribute('aria-label') ?? element.textContent ?? '';
+      return { name, x, y, width, height };
+    }),
+  );
 }
 
 /** Pixels of nothing between two boxes; 0 when they touch or overlap. */

@@ -55,6 +55,8 @@ it.each(Object.keys(sizes) as Size[])(
     // What has begun keeps its past.
     expect(after.tasks['bay-9-left']).toEqual(before.tasks['bay-9-left']);
     await sections.getByRole('link', { name: 'Now' }).click();
-    await page.getByRole('heading', { level: 1, name: proposed ?? '' }).waitFor();
+    // The forecast is made anew for the plan in force: what it said before must go.
+    const opening = page.getByRole('heading', { level: 1, name: /^Nine in ten by \d\d:\d\d/ });
+    await expect.poll(() => opening.textContent()).not.toBe(old);
   },
 );
