@@ -157,7 +157,7 @@ describe('the drawings', () => {
       page(<CrewColumns state={state} now={now} dusk={null} onTask={() => {}} />),
     );
     for (const crew of state.work.crews) expect(text).toContain(crew.name);
-    expect(text).toContain('Bay 9, right, 6 people, at work');
+    expect(text).toMatch(/Bay 9, right \(\d+\), 6 people, at work/);
     expect(text).toMatch(/Move 4 · KEEP OFF .* done, \d\d:\d\d to \d\d:\d\d/);
   });
 });
