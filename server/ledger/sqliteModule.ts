@@ -8,6 +8,19 @@ export type Database = InstanceType<typeof DatabaseSync>;
  */
 export async function sqliteModule(): Promise<{ readonly DatabaseSync: typeof DatabaseSync }> {
   const builtin = process.getBuiltinModule as (name: string) => unknown;
-  const own = builtin('node:sqlite') as { DatabaseSync: typeof DatabaseSync } | undefined;
+  const own = withoutWarning(() => builtin('node:sqlite')) as
+    | { DatabaseSync: typeof DatabaseSync }
+    | undefined;
   return own ?? (await import('@photostructure/sqlite'));
+}
+
+/** Node 22 and 24 warn that SQLite is experimental: nothing that a platoon can act on at every start. */
+function withoutWarning<Value>(load: () => Value): Value {
+  const { emitWarning } = process;
+  process.emitWarning = () => {};
+  try {
+    return load();
+  } finally {
+    process.emitWarning = emitWarning;
+  }
 }
