@@ -1,4 +1,6 @@
 import type { Bridge } from './bridge.ts';
+import { runsOf } from './statics/body.ts';
+import { centreOfGravity } from './statics/centreOfGravity.ts';
 
 /** What the balance hangs on. Metres and kilograms. */
 export type Girder = Pick<Bridge, 'bayLength' | 'nose' | 'noseLength' | 'masses'>;
@@ -11,6 +13,8 @@ export type LaunchState = {
   readonly bays: number;
   /** Numbers of the bays that are decked. */
   readonly decked: readonly number[];
+  /** Kilograms of weights on the tail; none when absent. */
+  readonly counterweight?: number;
 };
 
 /**
@@ -27,23 +31,7 @@ export type LaunchState = {
  * the nose is over the landing rollers.
  */
 export function balanceBehind(girder: Girder, state: LaunchState): number | null {
-  const sectionLength = girder.nose === 0 ? 0 : girder.noseLength / girder.nose;
-  const joint = state.tip - girder.noseLength;
-  let mass = 0;
-  let moment = 0;
-  const add = (kilograms: number, centre: number) => {
-    mass += kilograms;
-    moment += kilograms * centre;
-  };
-  for (let section = 1; section <= girder.nose; section += 1) {
-    add(girder.masses.nose, state.tip - (section - 0.5) * sectionLength);
-  }
-  for (let bay = 1; bay <= state.bays; bay += 1) {
-    const decked = state.decked.includes(bay);
-    add(
-      girder.masses.bay + (decked ? girder.masses.deck : 0),
-      joint - (bay - 0.5) * girder.bayLength,
-    );
-  }
-  return mass === 0 ? null : -moment / mass;
+  const { tip, bays, decked, counterweight = 0 } = state;
+  const centre = centreOfGravity(runsOf({ girder, bays, decked, sectionsOff: 0, counterweight }));
+  return centre && centre.behindTip - tip;
 }

@@ -21,6 +21,8 @@ export const Stage = Type.Object(
     lands: Type.Boolean(),
     /** Nose sections (1 is the tip) that are past the far rollers after the move and come off before the next one. */
     noseOff: Type.Optional(Type.Array(Type.Integer({ minimum: 1 }))),
+    /** Kilograms of weights on the tail during this move; absent where there are none. */
+    counterweight: Type.Optional(Type.Number()),
   },
   { additionalProperties: false },
 );
@@ -63,6 +65,8 @@ export const Bridge = Type.Object(
         carriers: Type.Integer(),
       }),
     ),
+    /** Banks whose ground is soft: their footings are widened and the way to them made firm first. */
+    softBanks: Type.Optional(Type.Array(Type.Union([Type.Literal('near'), Type.Literal('far')]))),
     /** What the answer hangs on and nobody has measured. */
     unknowns: Type.Array(Type.String()),
   },

@@ -1,14 +1,17 @@
 import type { Kit, LaunchRules } from '../kit/kit.ts';
-import { balanceBehind, type Girder } from './balance.ts';
+import type { Girder } from './balance.ts';
 import type { Stage } from './bridge.ts';
 import type { Ground } from './ground.ts';
-import { launchStages, tailRoom } from './launch.ts';
 import { betweenBearings, lengthNeeded } from './reach.ts';
+import { freeingBalance } from './stages/freeingBalance.ts';
+import { type Launch, launchStages, tailRoom } from './stages/launch.ts';
+import { leastRoom } from './stages/leastRoom.ts';
 import { type Limit, metres, type Way } from './way.ts';
 
 /**
- * The launch of so many bays over rollers with the shortest nose that holds the balance, or with the nose wished.
- * The front rollers stand behind the near bearing line and the far ones behind the far bearing line, as the kit says.
+ * The launch of so many bays over rollers with the shortest nose that holds the balance and fits into the room behind,
+ * or with the nose wished; with weights on the tail only where no nose alone will do. The front rollers stand behind
+ * the near bearing line and the far ones behind the far bearing line, as the kit says.
  */
 export function launchWay(
   ground: Ground,
@@ -19,14 +22,16 @@ export function launchWay(
 ): Way {
   const landsAt = betweenBearings(ground) + rules.rollers.near + rules.rollers.far;
   const most = kit.nose?.most ?? 0;
-  const girderWith = (nose: number): Girder => ({
-    bayLength: kit.bay.length,
-    nose,
-    noseLength: nose * (kit.nose?.length ?? 0),
-    masses: { bay: kit.bay.bare, deck: kit.bay.deck, nose: kit.nose?.mass ?? 0 },
-  });
-  const impossible = (nose: number, limit: Limit): Way => ({
-    girder: girderWith(nose),
+  const spare = bays * kit.bay.length - lengthNeeded(ground, kit);
+  /** Front of bay 1 at rest on the far bearing, ahead of the front rollers. */
+  const rest = rules.rollers.near + betweenBearings(ground) + kit.bearing.far + spare / 2;
+  const launchWith = (nose: number): Launch => {
+    const girder = girderWith(kit, nose);
+    const room = ground.roomBehind === null ? null : ground.roomBehind - rules.vehicleRoom;
+    return { girder, bays, landsAt, final: rest + girder.noseLength, room };
+  };
+  const impossible = (limit: Limit): Way => ({
+    girder: girderWith(kit, 0),
     stages: [],
     landsAt,
     room: 0,
@@ -34,42 +39,71 @@ export function launchWay(
   });
   if (wish !== undefined && !(Number.isInteger(wish) && wish >= 0 && wish <= most)) {
     const sentence = `${kit.title} has at most ${most} nose sections and ${wish} are wished: take 0 to ${most}, whole.`;
-    return impossible(0, { sentence, of: ['nose'] });
+    return impossible({ sentence, of: ['nose'] });
   }
 
-  const spare = bays * kit.bay.length - lengthNeeded(ground, kit);
-  /** Front of bay 1 at rest on the far bearing, ahead of the front rollers. */
-  const rest = rules.rollers.near + betweenBearings(ground) + kit.bearing.far + spare / 2;
-  const tried = wish === undefined ? Array.from({ length: most + 1 }, (_, nose) => nose) : [wish];
-  for (const nose of tried) {
-    const girder = girderWith(nose);
-    const final = rest + girder.noseLength;
-    const stages = launchStages({ girder, bays, landsAt, final }, rules);
-    if (stages) {
-      const room = tailRoom(girder, stages) + rules.vehicleRoom;
-      return { girder, stages, landsAt, room, limits: pushLimits(girder, rules, stages) };
+  const noses = wish === undefined ? Array.from({ length: most + 1 }, (_, nose) => nose) : [wish];
+  const cramped: Launch[] = [];
+  let nodding: Launch | null = null;
+  for (const means of meansOf(rules)) {
+    for (const nose of noses) {
+      const launch = launchWith(nose);
+      const launched = launchStages(launch, means);
+      if (launched.ok) {
+        const { stages } = launched;
+        const room = tailRoom(launch.girder, stages) + rules.vehicleRoom;
+        const limits = pushLimits(launch.girder, rules, stages);
+        return { girder: launch.girder, stages, landsAt, room, limits };
+      }
+      if (launched.binds === 'room') {
+        cramped.push(launch);
+      } else if (launched.binds === 'far-balance') {
+        nodding ??= launch;
+      }
     }
   }
-  const longest = tried.at(-1) ?? 0;
-  return impossible(longest, tips(girderWith(longest), rules, bays, landsAt));
+  if (cramped.length > 0) {
+    const needs = Math.min(...cramped.map((launch) => leastRoom(launch, rules)));
+    return impossible(tooShort(needs + rules.vehicleRoom, ground.roomBehind ?? 0));
+  }
+  if (nodding) {
+    return impossible(nods(nodding));
+  }
+  return impossible(freeingBalance(launchWith, noses.at(-1) ?? 0, rules, most));
 }
 
-/** The balance that decking can reach at best as the tip meets the far rollers, and what would mend it. */
-function tips(girder: Girder, rules: LaunchRules, bays: number, tip: number): Limit {
-  const balances = Array.from({ length: Math.min(rules.deckEarly, bays) + 1 }, (_, count) => {
-    const decked = Array.from({ length: count }, (_, at) => bays - at);
-    return balanceBehind(girder, { tip, bays, decked }) ?? 0;
-  });
-  const best = Math.max(...balances);
-  const where = best < 0 ? 'ahead of' : 'behind';
-  const sentence = `With ${girder.nose} nose sections, and rear bays decked as far as that helps, the balance would be ${metres(Math.abs(best))} ${where} the front rollers as the tip lands, and the kit wants ${metres(rules.margin)} behind: take a longer nose, more bays at the tail, or a narrower gap.`;
-  return { sentence, of: ['nose', 'gap'] };
+/** First without weights on the tail, which have to be carried on and off; then with those of the kit. */
+function meansOf(rules: LaunchRules): LaunchRules[] {
+  const { counterweight, ...without } = rules;
+  return counterweight ? [without, rules] : [without];
+}
+
+function girderWith(kit: Kit, nose: number): Girder {
+  return {
+    bayLength: kit.bay.length,
+    nose,
+    noseLength: nose * (kit.nose?.length ?? 0),
+    masses: { bay: kit.bay.bare, deck: kit.bay.deck, nose: kit.nose?.mass ?? 0 },
+  };
+}
+
+function tooShort(needs: number, has: number): Limit {
+  const sentence = `The work needs ${metres(needs)} of firm ground behind the near bank, however it is staged, and there are ${metres(has)}: clear ${metres(needs - has)} more.`;
+  return { sentence, of: ['roomBehind'] };
+}
+
+function nods({ girder }: Launch): Limit {
+  const sentence = `Once landed, the ${girder.nose} nose sections that the landing takes would tip the bridge over the far rollers before they can come off: take more bays at the tail, or a lighter nose.`;
+  return { sentence, of: ['nose', 'bays'] };
 }
 
 function pushLimits(girder: Girder, rules: LaunchRules, stages: readonly Stage[]): Limit[] {
   const { bay, deck, nose } = girder.masses;
   const heaviest = Math.max(
-    ...stages.map(({ bays, decked }) => bays * bay + decked.length * deck + girder.nose * nose),
+    ...stages.map(
+      ({ bays, decked, counterweight = 0 }) =>
+        bays * bay + decked.length * deck + girder.nose * nose + counterweight,
+    ),
   );
   if (heaviest <= rules.heaviestPush) {
     return [];

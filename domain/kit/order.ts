@@ -131,12 +131,15 @@ const People = Type.Object(
   { additionalProperties: false },
 );
 
-/** A limit as a number, or taken from the design: bays built or decked by
- * this stage, least bearing. A measure whose least comes out as no bays is left out. */
+/**
+ * A limit as a number, or taken from the design: bays built or decked by this stage, the kit's margin against tipping,
+ * least bearing. A measure whose least comes out as nothing is left out.
+ */
 const Limit = Type.Union([
   Type.Number(),
   Type.Literal('bays'),
   Type.Literal('decked'),
+  Type.Literal('margin'),
   Type.Literal('bearing-near'),
   Type.Literal('bearing-far'),
 ]);
@@ -172,6 +175,8 @@ export const TaskTemplate = Type.Object(
     phase: Type.String({ minLength: 1, maxLength: 40 }),
     /** Absent: once. */
     repeat: Type.Optional(Repeat),
+    /** Only where it is wanted: on a bank with soft ground, or for a move with weights on the tail. Absent: always. */
+    only: Type.Optional(Type.Union([Type.Literal('soft-bank'), Type.Literal('counterweight')])),
     needs: Type.Array(
       Type.Object(
         {

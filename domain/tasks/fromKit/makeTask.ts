@@ -93,6 +93,8 @@ function limitOf(limit: Limit, repetition: Repetition, bridge: Bridge, kit: Kit)
       return stage?.bays ?? bridge.bays;
     case 'decked':
       return stage?.decked.length ?? 0;
+    case 'margin':
+      return kit.launch?.margin ?? 0;
     case 'bearing-near':
       return kit.bearing.near;
     case 'bearing-far':
