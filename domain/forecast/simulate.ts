@@ -28,7 +28,7 @@ export type SimulateOptions = {
  * hand-overs and releases, with people and order as planned, so that a longer task never opens earlier
  * and no draw knows the future.
  *
- * Draw of a task depends only on the seed, the number of the run and the task's position in the work:
+ * Draw of a task depends only on seed, number of the run and the task's position in the work:
  * two forecasts over changed plans of one work pair up. `work.loads` should carry the latest expected
  * arrivals. When `shouldStop` says so the forecast is of the runs made until then (`runs` counts them).
  * Throws when plan and work do not belong together, or `runs` is below 1.

@@ -6,6 +6,7 @@ import { expectedMinutes, pertVariance } from '#domain/tasks/expected.ts';
 import type { Minutes } from '#domain/tasks/task.ts';
 import { checkPlan } from '#tests/support/checkPlan.ts';
 import { type Small, smallWork } from '#tests/support/smallWork.ts';
+import { contractor, hospital } from './textbookNetworks.ts';
 
 // Networks from textbooks, weeks or days read as minutes. Early and late times, floats, paths and variances are the
 // sources'; where a source prints only part of them, the rest was worked out by hand from its durations.
@@ -36,28 +37,9 @@ function minutes(quick: number, likely: number, slow: number): Minutes {
 }
 
 describe('Hillier and Lieberman, Introduction to Operations Research: a building contractor, 14 activities', () => {
-  // Predecessors and estimates from memory of the book; durations and the deadline of 47 weeks as read in a reprint.
-  // biome-ignore format: one activity a line, as in the source table
-  const rows: Small[] = [
-    { id: 'A', minutes: [1, 2, 3] },
-    { id: 'B', minutes: [2, 3.5, 8], after: ['A'] },
-    { id: 'C', minutes: [6, 9, 18], after: ['B'] },
-    { id: 'D', minutes: [4, 5.5, 10], after: ['C'] },
-    { id: 'E', minutes: [1, 4.5, 5], after: ['C'] },
-    { id: 'F', minutes: [4, 4, 10], after: ['E'] },
-    { id: 'G', minutes: [5, 6.5, 11], after: ['D'] },
-    { id: 'H', minutes: [5, 8, 17], after: ['E', 'G'] },
-    { id: 'I', minutes: [3, 7.5, 9], after: ['C'] },
-    { id: 'J', minutes: [3, 9, 9], after: ['F', 'I'] },
-    { id: 'K', minutes: [4, 4, 4], after: ['J'] },
-    { id: 'L', minutes: [1, 5.5, 7], after: ['J'] },
-    { id: 'M', minutes: [1, 2, 3], after: ['H'] },
-    { id: 'N', minutes: [5, 5.5, 9], after: ['K', 'L'] },
-  ];
-
   it('has the published times and floats, 44 weeks along A-B-C-E-F-J-L-N', () => {
     // biome-ignore format: one activity a line, as in the source table
-    check(rows, {
+    check(contractor, {
       A: [0, 2, 0, 2, 0, 0], B: [2, 6, 2, 6, 0, 0], C: [6, 16, 6, 16, 0, 0],
       D: [16, 22, 20, 26, 4, 0], E: [16, 20, 16, 20, 0, 0], F: [20, 25, 20, 25, 0, 0],
       G: [22, 29, 26, 33, 4, 0], H: [29, 38, 33, 42, 4, 0], I: [16, 23, 18, 25, 2, 2],
@@ -67,7 +49,7 @@ describe('Hillier and Lieberman, Introduction to Operations Research: a building
   });
 
   it('gives the classic estimate of variance 9 and 0.84 by week 47', () => {
-    const work = smallWork(rows);
+    const work = smallWork(contractor);
     const found = criticalPath(work, 'pert');
     if (!found.ok) throw new Error(found.reason.sentence);
     const onPath = found.value.path.map((id) => work.tasks.find((task) => task.id === id)!.minutes);
@@ -118,23 +100,8 @@ describe('Heizer and Render, Operations Management: a paper mill filter, eight a
 });
 
 it('Krajewski and Ritzman, Operations Management: a hospital move, 69 weeks along B-D-H-J-K', () => {
-  // Durations, predecessors and paths as read in reprints; estimates from memory of the book.
   // biome-ignore format: one activity a line, as in the source table
-  const rows: Small[] = [
-    { id: 'A', minutes: [11, 12, 13] },
-    { id: 'B', minutes: [7, 8, 15] },
-    { id: 'C', minutes: [5, 10, 15], after: ['A'] },
-    { id: 'D', minutes: [8, 9, 16], after: ['B'] },
-    { id: 'E', minutes: [14, 25, 30], after: ['B'] },
-    { id: 'F', minutes: [6, 9, 18], after: ['A'] },
-    { id: 'G', minutes: [25, 36, 41], after: ['C'] },
-    { id: 'H', minutes: [35, 40, 45], after: ['D'] },
-    { id: 'I', minutes: [10, 13, 28], after: ['A'] },
-    { id: 'J', minutes: [1, 2, 15], after: ['E', 'G', 'H'] },
-    { id: 'K', minutes: [5, 6, 7], after: ['F', 'I', 'J'] },
-  ];
-  // biome-ignore format: one activity a line, as in the source table
-  check(rows, {
+  check(hospital, {
     A: [0, 12, 2, 14, 2], B: [0, 9, 0, 9, 0], C: [12, 22, 14, 24, 2], D: [9, 19, 9, 19, 0],
     E: [9, 33, 35, 59, 26], F: [12, 22, 53, 63, 41], G: [22, 57, 24, 59, 2],
     H: [19, 59, 19, 59, 0], I: [12, 27, 48, 63, 36], J: [59, 63, 59, 63, 0], K: [63, 69, 63, 69, 0],
