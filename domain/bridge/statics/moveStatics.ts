@@ -62,22 +62,27 @@ export function moveStatics(
 
 function mostReactions(body: Weighed, move: Move, rollers: Rollers): MoveStatics['most'] {
   const most = new Map<string, Reaction & { readonly into: number }>();
+  const note = (reactions: readonly Reaction[], into: number) => {
+    for (const reaction of reactions) {
+      const key = reaction.of === 'rear' ? `rear ${reaction.at}` : reaction.of;
+      if (reaction.newtons > (most.get(key)?.newtons ?? Number.NEGATIVE_INFINITY)) {
+        most.set(key, { ...reaction, into });
+      }
+    }
+  };
+  const at = (into: number) => placeAt(body, move.from + into, move.landed, rollers);
+  // Where bearers change just as the move begins or ends, both sides of the change count.
+  for (const into of [0, move.to - move.from]) {
+    note(at(into).reactions, into);
+  }
   for (const [from, to] of pieces(move, bearerChanges(body, rollers))) {
     // Bearers of this piece are those in its middle; at its ends they change.
-    const middle = placeAt(body, move.from + (from + to) / 2, move.landed, rollers);
+    const [ahead, behind] = at((from + to) / 2).reactions;
     for (const into of [from, to]) {
       const tip = move.from + into;
-      const [ahead, behind] = middle.reactions.map(({ of, at }) => ({
-        of,
-        at: of === 'tail' ? tip - body.length : at,
-      }));
-      if (!ahead || !behind) continue;
-      for (const reaction of reactionsOn([ahead, behind], body.kilograms, tip - body.behindTip)) {
-        const key = reaction.of === 'rear' ? `rear ${reaction.at}` : reaction.of;
-        if (reaction.newtons > (most.get(key)?.newtons ?? Number.NEGATIVE_INFINITY)) {
-          most.set(key, { ...reaction, into });
-        }
-      }
+      const here = ({ of, at }: Reaction) => ({ of, at: of === 'tail' ? tip - body.length : at });
+      const bearers = [here(ahead), here(behind)] as const;
+      note(reactionsOn(bearers, body.kilograms, tip - body.behindTip), into);
     }
   }
   return [...most.values()];
