@@ -77,6 +77,12 @@ function bridgeOf(ground: Ground, kit: Kit, hash: string, bays: number, way: Way
     masses: way.girder.masses,
     stages: [...way.stages],
     parts: partsList(kit, bays, way.girder.nose),
+    ...softBanksOf(ground),
     unknowns: unknownsOf(ground, way.room),
   };
+}
+
+function softBanksOf(ground: Ground): Pick<Bridge, 'softBanks'> {
+  const softBanks = (['near', 'far'] as const).filter((bank) => ground[bank].soil === 'soft');
+  return softBanks.length > 0 ? { softBanks } : {};
 }

@@ -60,6 +60,10 @@ function trialBridges(kit: Kit): Bridge[] {
       const bridge = gap > 0 ? designBridge(trialGround(gap), kit, '') : null;
       if (bridge?.ok) {
         bridges.push(bridge.value);
+        // What is only for soft banks has to hold together too.
+        if (kit.order.some(({ only }) => only === 'soft-bank') && bridges.length === 1) {
+          bridges.push({ ...bridge.value, softBanks: ['near', 'far'] });
+        }
       }
     }
   }

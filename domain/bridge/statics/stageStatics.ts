@@ -60,16 +60,18 @@ export function stageStatics(bridge: Bridge, kit: Kit, fall: number): StageStati
   }
   const rollers = rollersOf(bridge, kit);
   const stiffness = stiffnessOf(kit, bridge.nose);
-  let landed = false;
   return bridge.stages.flatMap((stage, row) => {
     const body = bodyAt(bridge, row);
     const weighed = weigh(body);
     if (!weighed) {
       return [];
     }
-    const from = stage.tip - stage.metres;
-    const found = moveStatics(weighed, { from, to: stage.tip, landed }, rollers, stiffness);
-    landed = landed || stage.lands;
+    const move = {
+      from: stage.tip - stage.metres,
+      to: stage.tip,
+      landed: landedBefore(bridge, row),
+    };
+    const found = moveStatics(weighed, move, rollers, stiffness);
     return {
       ...whatMoves(stage, body),
       kilograms: weighed.kilograms,
@@ -88,6 +90,11 @@ export function stageStatics(bridge: Bridge, kit: Kit, fall: number): StageStati
       keepOff: { from: found.start.tail - rules.vehicleRoom, to: stage.tip - weighed.front },
     };
   });
+}
+
+/** Whether the tip rests on the far rollers before the move of `bridge.stages[row]`. */
+export function landedBefore(bridge: Bridge, row: number): boolean {
+  return bridge.stages.slice(0, row).some(({ lands }) => lands);
 }
 
 /** Height of the hanging tip above the level of the front rollers, where their line falls by `drop` to there. */

@@ -37,6 +37,30 @@ export function repetitionsOf(
   bridge: Bridge,
   loads: readonly CarriedLoad[],
 ): Repetition[] {
+  return everyOf(template, bridge, loads).filter((one) => isWanted(template.only, one, bridge));
+}
+
+/** Whether a template that is only wanted sometimes is wanted here. */
+function isWanted(
+  only: TaskTemplate['only'],
+  { bank, stage }: Repetition,
+  bridge: Bridge,
+): boolean {
+  switch (only) {
+    case 'soft-bank':
+      return bank !== null && (bridge.softBanks ?? []).includes(bank);
+    case 'counterweight':
+      return (bridge.stages.find((one) => one.stage === stage)?.counterweight ?? 0) > 0;
+    case undefined:
+      return true;
+  }
+}
+
+function everyOf(
+  template: TaskTemplate,
+  bridge: Bridge,
+  loads: readonly CarriedLoad[],
+): Repetition[] {
   const { repeat } = template;
   if (!repeat) {
     return [{ ...nothing, bank: template.bank ?? null }];
