@@ -6,6 +6,7 @@ const commands: Record<string, () => Promise<{ run: RunCommand }>> = {
   plan: () => import('./commands/plan.ts'),
   bridge: () => import('./commands/bridge.ts'),
   kit: () => import('./commands/kit.ts'),
+  schema: () => import('./commands/schema.ts'),
   record: () => import('./commands/record.ts'),
 };
 

@@ -1,15 +1,36 @@
 import type { Kit } from './kit.ts';
 
-/** What one person lifts from the floor to 0.9 m at most by the standard's design limits: 87 lb. Kilograms. */
-const onePerson = 39.5;
+/** Who lifts, and how: from the floor to 0.9 m, or carrying up to 10 m. */
+export type Lift = { readonly team: 'men' | 'mixed'; readonly how: 'lift' | 'carry' };
 
 /**
- * Heaviest load that so many people should lift together from the floor to 0.9 m, in kilograms, evenly shared: twice
- * one person's for two, and three quarters of it for each further lifter. MIL-STD-1472 (design weight limits, men),
- * quoted from memory.
+ * What one person handles at most by the design weight limits of MIL-STD-1472 (E and F; quoted from memory): 87 and
+ * 44 lb lifted to 3 ft, 82 and 42 lb carried up to 33 ft. Kilograms as the standard rounds them.
  */
-export function teamLift(people: number): number {
-  return people < 2 ? onePerson * people : onePerson * (2 + 0.75 * (people - 2));
+const onePerson = {
+  men: { lift: 39.5, carry: 37.2 },
+  mixed: { lift: 20, carry: 19 },
+} as const;
+
+/**
+ * Heaviest load that so many people should handle together, in kilograms, evenly shared: twice one person's for two,
+ * and three quarters of it for each further one (same source). Men lifting unless said.
+ */
+export function teamLift(
+  people: number,
+  { team, how }: Lift = { team: 'men', how: 'lift' },
+): number {
+  const one = onePerson[team][how];
+  return people < 2 ? one * people : one * (2 + 0.75 * (people - 2));
+}
+
+/** Fewest people who should handle so many kilograms together by the same rule. */
+export function fewestLifters(kilograms: number, lift?: Lift): number {
+  let people = 1;
+  while (teamLift(people, lift) < kilograms) {
+    people += 1;
+  }
+  return people;
 }
 
 /**

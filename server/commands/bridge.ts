@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
-import { designBridge } from '#domain/bridge/design.ts';
 import { readGround } from '#domain/bridge/readGround.ts';
+import { bridgeAnswer } from './bridgeAnswer.ts';
 import { bridgeText } from './bridgeText.ts';
 import { faultLine } from './faultLine.ts';
 import type { CommandIo } from './io.ts';
@@ -26,16 +26,16 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
     return fail(io, faults.map(faultLine));
   }
   const { kit, hash } = found.value;
-  const bridge = designBridge(ground.value, kit, hash);
-  if (!bridge.ok) {
+  const answer = bridgeAnswer(ground.value, kit, hash);
+  if (!answer.ok) {
     return fail(
       io,
-      bridge.reason.map(({ sentence }) => sentence),
+      answer.reason.map(({ sentence }) => sentence),
     );
   }
   const lines = values.json
-    ? [JSON.stringify(bridge.value, null, 2)]
-    : bridgeText(bridge.value, ground.value);
+    ? [JSON.stringify(answer.value, null, 2)]
+    : bridgeText(answer.value, ground.value);
   for (const line of lines) {
     io.out(line);
   }

@@ -37,7 +37,7 @@ describe('spanwright bridge', () => {
     expect([code, err]).toEqual([0, []]);
     expect(out[0]).toBe('Larch Ford: Heron, 33.0 m, class 30 (invented kit, not for use)');
     expect(out).toContain(
-      'Move 5: after 11 bays, 4 of them decked, 8.0 m to 32.0 m, tip lands, balance 2.3 m behind the front rollers.',
+      'Move 5: after 11 bays, 4 of them decked, 8.0 m to 32.0 m, tip lands, balance 2.3 m behind the front rollers, tip down 0.5 m.',
     );
     expect(out.at(-1)).toMatch(/^Planning aid; the manual of the equipment on site/);
   });
@@ -50,10 +50,42 @@ describe('spanwright bridge', () => {
     expect(bridge.kit.hash).toBe(createHash('sha256').update(heron, 'utf8').digest('hex'));
   });
 
+  it('gives each stage its statics, the choice and the stores', async () => {
+    const { out } = await spanwright('ground.json', '--kit', 'heron', '--json');
+    const bridge = JSON.parse(out.join('\n'));
+    expect(bridge.stages).toHaveLength(7);
+    for (const stage of bridge.stages) {
+      const { reactions, kilograms } = stage;
+      const sum = reactions.reduce((all: number, one: { newtons: number }) => all + one.newtons, 0);
+      expect(sum).toBeCloseTo(kilograms * 9.80665, 3);
+    }
+    const landing = bridge.stages[4];
+    expect(landing).toMatchObject({ stage: 5, bays: 11, nose: 6, moved: 32, lands: true });
+    expect(landing.margin).toBeCloseTo(2.34, 2);
+    expect(landing.centreOfGravity).toBeCloseTo(-2.34, 2);
+    expect(landing.tipSag).toBeGreaterThan(0.2);
+    expect(bridge.stages[6].tipSag).toBeNull();
+    expect(bridge.choice.fitting[0]).toMatchObject({ bays: 11, nose: 6, against: null });
+    const packed = bridge.stores.packing.trucks.reduce(
+      (all: number, { kilograms }: { kilograms: number }) => all + kilograms,
+      0,
+    );
+    expect(packed).toBeCloseTo(bridge.stores.kilograms, 6);
+    expect(bridge.rescue.buoys).toBe(2);
+    expect(bridge.hangsOn).toContain('near.strength');
+  });
+
+  it('says in words what it chose among, and what it hangs on', async () => {
+    const { out } = await spanwright('ground.json', '--kit', 'heron');
+    expect(out.filter((line) => line.startsWith('Advised: 11 bays'))).toHaveLength(1);
+    expect(out.filter((line) => line.startsWith('Other: 12 bays'))).toHaveLength(1);
+    expect(out.join('\n')).toContain('2 ring buoys, each with 27.4 m of line');
+  });
+
   it('names what nobody has measured', async () => {
     const { code, out } = await spanwright('mere.json', '--kit', 'foot.json');
     expect(code).toBe(0);
-    expect(out.filter((line) => line.includes('not measured'))).toHaveLength(4);
+    expect(out.filter((line) => line.includes('not measured'))).toHaveLength(5);
     expect(out.join('\n')).not.toContain('nose');
   });
 
