@@ -9,14 +9,12 @@ import { smWork } from '#tests/support/smWork.ts';
 // Instance j301_1 of set j30: Kolisch and Sprecher, PSPLIB, European Journal of Operational Research 96, 1996. Its file
 // gives 38 as the length without limits; 43 is the proven best with them. The data is not part of the project: where
 // it does not lie beside the repository the tests are skipped.
-const places = ['../shared/psplib/j30/j301_1.sm', '../shared/checks/psplib-j301_1.sm'];
-const file = places
-  .map((place) => fileURLToPath(new URL(`../../${place}`, import.meta.url)))
-  .find((path) => existsSync(path));
-const skipped = file === undefined ? ' (skipped: the data file is not beside the repository)' : '';
+const file = fileURLToPath(new URL('../../../shared/psplib/j30/j301_1.sm', import.meta.url));
+const there = existsSync(file);
+const skipped = there ? '' : ' (skipped: shared/psplib is not beside the checkout)';
 
-describe.skipIf(file === undefined)(`Benchmark instance j301_1${skipped}`, () => {
-  const work = () => smWork(readFileSync(file as string, 'utf8'));
+describe.skipIf(!there)(`Benchmark instance j301_1${skipped}`, () => {
+  const work = () => smWork(readFileSync(file, 'utf8'));
 
   it('is 38 long without limits', () => {
     const path = criticalPath(work(), 'pert');

@@ -52,6 +52,10 @@ if (built) {
     passed += counts.numPassedTests;
     failed += counts.numFailedTests;
     skipped += counts.numPendingTests + counts.numTodoTests;
+    for (const { assertionResults } of counts.testResults)
+      for (const { status, fullName } of assertionResults)
+        if (status === 'skipped' || status === 'pending')
+          process.stdout.write(`skipped: ${fullName}\n`);
     // A file that fails to load has no failed test of its own.
     if (!good && counts.numFailedTests === 0) failed += 1;
   } catch {
