@@ -8,18 +8,16 @@ const columns = ['task', 'after', 'counts', 'wait'] as const;
 
 /**
  * Reads a link table: `task` may start `wait` minutes (may be negative; blank is 0) after `after` finishes, or starts
- * where `counts` is `start`. `tasks` are the ids there are (null: not all are known), `others` the links there
- * already are. Faults are added to `faults`.
+ * where `counts` is `start`. `tasks` are the ids there are (null: not all are known). Faults are added to `faults`.
  */
 export function readLinkTable(
   table: TableFile,
   tasks: ReadonlyMap<string, number> | null,
-  others: readonly Link[],
   faults: Fault[],
 ): Link[] {
   const { rows } = tableRows(table, columns, ['task', 'after'], faults);
   const key = ({ from, to, counts }: Link) => `${from} ${to} ${counts}`;
-  const seen = new Set(others.map(key));
+  const seen = new Set<string>();
   const links: Link[] = [];
   for (const row of rows) {
     if (!row.whole) {

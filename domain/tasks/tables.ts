@@ -38,10 +38,10 @@ export function readTables(tables: Tables): Result<Work, Fault[]> {
   const known = { rowOf, complete, crews: crews?.ids ?? null, opened };
   const read = rows.filter((row) => row.whole).flatMap((row) => readTaskRow(row, known) ?? []);
 
-  const links = linksAfter(read);
-  if (tables.links) {
-    links.push(...readLinkTable(tables.links, complete ? rowOf : null, links, faults));
-  }
+  const told = tables.links ? readLinkTable(tables.links, complete ? rowOf : null, faults) : [];
+  // A link that stands in both tables has the wait that the link table gives it.
+  const inBoth = new Set(told.filter(({ counts }) => counts === 'finish').map(ends));
+  const links = [...linksAfter(read).filter((link) => !inBoth.has(ends(link))), ...told];
   const work: Work = {
     tasks: read.map(({ task }, at) => ({ ...task, number: at + 1 })),
     links,
@@ -49,14 +49,26 @@ export function readTables(tables: Tables): Result<Work, Fault[]> {
     zones: zonesOf(read),
     loads: [],
   };
-  // Only a table without other faults is known to have all its links.
-  const loop = faults.length === 0 ? findLoop(work) : null;
+  const loop = loopAmong(work);
   if (loop) {
     const row = rowOf.get(loop[0] as string) ?? 1;
     const expected = 'an order without a loop: take one of these links out';
     faults.push({ file, row, column: 'after', found: loopSentence(loop), expected });
   }
   return faults.length === 0 ? good(work) : bad(inOrder(faults, tables));
+}
+
+/** A loop among the links that could be read: whatever else is wrong, no other link takes it away. */
+function loopAmong(work: Work): string[] | null {
+  const ids = new Set(work.tasks.map(({ id }) => id));
+  // Of two rows with one id nobody knows whose links are meant; a task after itself is its own fault.
+  if (ids.size < work.tasks.length) return null;
+  const links = work.links.filter(({ from, to }) => from !== to && ids.has(from) && ids.has(to));
+  return findLoop({ ...work, links });
+}
+
+function ends({ from, to }: Link): string {
+  return `${from} ${to}`;
 }
 
 /** Table by table, row by row. */

@@ -150,6 +150,17 @@ describe('Tables of links and crews', () => {
     ]);
   });
 
+  it('give a link that the task table names too its wait', () => {
+    const tasks = 'task,likely,after\nA,4,\nB,1,A\n';
+    expect(workOf({ tasks, links: 'task,after,wait\nB,A,-2\n' }).links).toEqual([
+      { from: 'A', to: 'B', counts: 'finish', wait: -2 },
+    ]);
+    expect(workOf({ tasks, links: 'task,after,counts,wait\nB,A,start,5\n' }).links).toEqual([
+      { from: 'A', to: 'B', counts: 'finish', wait: 0 },
+      { from: 'A', to: 'B', counts: 'start', wait: 5 },
+    ]);
+  });
+
   it('give crews hours and skills', () => {
     const { crews } = workOf({
       tasks: 'task,likely\nA,5\n',
@@ -281,8 +292,8 @@ describe('Faults in tables', () => {
     ],
     [
       'a link twice',
-      { tasks: 'task,likely,after\nA,1,\nB,1,A\n', links: 'task,after,wait\nB,A,5\n' },
-      ['links.csv 2 after'],
+      { tasks: 'task,likely\nA,1\nB,1\n', links: 'task,after,wait\nB,A,5\nB,A,6\n' },
+      ['links.csv 3 after'],
     ],
     [
       'a link that counts neither',
@@ -322,6 +333,13 @@ describe('Faults in tables', () => {
     expect(loop).toHaveLength(1);
     expect(loop[0]).toMatchObject({ file: 'tasks.csv', column: 'after' });
     for (const id of ['A', 'B', 'C']) expect(loop[0]?.found).toContain(id);
+  });
+
+  it('name a loop beside other faults', () => {
+    const faults = faultsOf({ tasks: 'task,likely,after\nA,x,C\nB,1,A\nC,1,B\nD,1,D\n' });
+    expect(faults.map(({ row, column }) => `${row} ${column}`)).toEqual(['2 likely', '5 after']);
+    const looped = faultsOf({ tasks: 'task,likely,after\nA,1,C\nB,1,A\nC,1,B\nD,1,D\n' });
+    expect(looped.map(({ found }) => found)).toEqual(['A, then B, then C, then A again', 'D']);
   });
 
   it('do not include mentions of a row that is itself at fault', () => {
