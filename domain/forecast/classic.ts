@@ -12,14 +12,16 @@ export type ClassicEstimate = {
 /**
  * The textbook estimate of one path, for comparison with the forecast: te = (a + 4m + b) / 6 and
  * variance ((b - a) / 6)^2, summed along the path, and the normal curve for the chance to be done by
- * `askedFor`. It looks at one path alone, so where paths meet it promises too much.
+ * `askedFor`. `waits` are the certain minutes that links on the path add (or, negative, take off). It looks at one
+ * path alone, so where paths meet it promises too much.
  * Source: Malcolm, Roseboom, Clark, Fazar, Operations Research 7(5), 1959.
  */
 export function classicEstimate(
   minutesOnPath: readonly Minutes[],
   askedFor: number | null,
+  waits = 0,
 ): ClassicEstimate {
-  let mean = 0;
+  let mean = waits;
   let variance = 0;
   for (const minutes of minutesOnPath) {
     mean += expectedMinutes(minutes, 'pert');

@@ -1,8 +1,12 @@
-import { classicEstimate } from '#domain/forecast/classic.ts';
+import { type ClassicEstimate, classicEstimate } from '#domain/forecast/classic.ts';
+import type { Shape } from '#domain/forecast/forecast.ts';
 import { simulate } from '#domain/forecast/simulate.ts';
+import type { Refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
 import { criticalPath } from '#domain/schedule/criticalPath.ts';
 import { makePlan } from '#domain/schedule/makePlan.ts';
+import { workToOpening } from '#domain/schedule/workToOpening.ts';
+import { plannedSeconds } from '#domain/tasks/expected.ts';
 import type { TableFile } from '#domain/tasks/tableFile.ts';
 import { readTables } from '#domain/tasks/tables.ts';
 import type { Work } from '#domain/tasks/work.ts';
@@ -76,11 +80,26 @@ function reportOf(work: Work, options: PlanArgs): Result<ReturnType<typeof planR
   if (!plan.ok) {
     return bad(plan.reason.sentence);
   }
-  const minutesOf = new Map(work.tasks.map(({ id, minutes }) => [id, minutes]));
-  const onPath = critical.value.path.flatMap((id) => minutesOf.get(id) ?? []);
-  const classic = classicEstimate(onPath, askedFor);
+  const classic = classicToOpening(work, shape, askedFor);
+  if (!classic.ok) {
+    return bad(classic.reason.sentence);
+  }
   const forecast = simulate(work, plan.value, { runs, seed, shape, askedFor });
-  return good(planReport(work, plan.value, critical.value, classic, forecast));
+  return good(planReport(work, plan.value, critical.value, classic.value, forecast));
+}
+
+/** The textbook's single path, to the opening: what comes after it has no part in when traffic may cross. */
+function classicToOpening(
+  work: Work,
+  shape: Shape,
+  askedFor: number | null,
+): Result<ClassicEstimate, Refusal> {
+  const critical = criticalPath(workToOpening(work), shape);
+  if (!critical.ok) return critical;
+  const { path, minutes } = critical.value;
+  const onPath = work.tasks.filter(({ id }) => path.includes(id)).map((task) => task.minutes);
+  const atWork = onPath.reduce((sum, each) => sum + plannedSeconds(each, shape, 1) / 60, 0);
+  return good(classicEstimate(onPath, askedFor, Math.round((minutes - atWork) * 60) / 60));
 }
 
 function fail(io: CommandIo, lines: readonly string[]): number {

@@ -7,6 +7,9 @@ const tables: Record<string, string> = {
     'task,name,people,quick,likely,slow,after,crews\nA,Dig,2,1,2,3,,\nB,Form,3,2,3.5,8,A,\nC,Pour,2,6,9,18,B,\nD,Sign,3,1,1,1,A,left\n',
   'crews.csv': 'crew,people\nleft,4\n',
   'links.csv': 'task,after,counts,wait\nD,B,start,3\n',
+  'opens.csv':
+    'task,quick,likely,slow,after,opens\nA,1,2,3,,\nB,2,4,6,A,yes\nC,9,9,9,B,\nD,3,4,5,A,\n',
+  'opens-links.csv': 'task,after,counts,wait\nB,A,finish,5\n',
   'bad.csv': 'task,likely,after\nA,soon,\nB,1,Z\n',
   'loop.csv': 'task,likely,after\nA,1,B\nB,1,A\n',
 };
@@ -56,6 +59,15 @@ describe('spanwright plan', () => {
       chanceBy: { minutes: 20 },
     });
     expect(report.classic).toMatchObject({ mean: 16, chanceBy: { minutes: 20 } });
+  });
+
+  it('takes the single path to the opening, with its waits, and the critical path to the very end', async () => {
+    const report = await json('opens.csv', '--links', 'opens-links.csv', '--runs', '100');
+    expect(report.criticalPath).toEqual(['A', 'B', 'C']);
+    // A takes 2, then 5 are waited, then B takes 4; C comes after the opening.
+    expect(report.minutesToOpen).toBe(11);
+    expect(report.classic.mean).toBe(11);
+    expect(report.classic.variance).toBeCloseTo((2 / 6) ** 2 + (4 / 6) ** 2, 8);
   });
 
   it('plans with crews where there is a crew table, and with unlimited people where there is none', async () => {
