@@ -1,7 +1,6 @@
 import type { Kit } from '../kit/kit.ts';
-import type { Bridge } from './bridge.ts';
 import type { Ground } from './ground.ts';
-import { stageStatics } from './statics/stageStatics.ts';
+import type { StageStatics } from './statics/stageStatics.ts';
 
 /** What the rollers of a bank press on during the launch. Newtons, square metres and kilopascals. */
 export type Footing = {
@@ -16,9 +15,9 @@ export type Footing = {
   readonly widen: boolean | null;
 };
 
-/** The footings that the launch asks of both banks; none for a floated bridge, which rests on nothing while it moves. */
-export function footings(bridge: Bridge, kit: Kit, ground: Ground): Footing[] {
-  const loads = stageStatics(bridge, kit, 0).flatMap(({ mostReactions }) => mostReactions);
+/** The footings that the stages of a launch ask of both banks; none for a floated bridge, which has no such stages. */
+export function footings(stages: readonly StageStatics[], kit: Kit, ground: Ground): Footing[] {
+  const loads = stages.flatMap(({ mostReactions }) => mostReactions);
   if (loads.length === 0) {
     return [];
   }

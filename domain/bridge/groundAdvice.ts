@@ -1,9 +1,8 @@
 import type { Kit } from '../kit/kit.ts';
-import type { Bridge } from './bridge.ts';
 import { footings } from './footings.ts';
 import type { Ground } from './ground.ts';
 import { setbackRule } from './setbackRule.ts';
-import { stageStatics } from './statics/stageStatics.ts';
+import type { StageStatics } from './statics/stageStatics.ts';
 import { waterTime } from './waterTime.ts';
 import { metres } from './way.ts';
 
@@ -26,19 +25,20 @@ export type GroundAdvice = {
 
 /**
  * What the ground asks of the work besides the bridge: setbacks, packing, footings, matting, holding back, and the time
- * that the water leaves. `minutesToOpen` is what the water is held against; null where there is no plan yet, and then
+ * that the water leaves. `stages` are the statics of the launch with the fall of that ground; none where there is no
+ * bridge yet. `minutesToOpen` is what the water is held against; null where there is no plan yet, and then
  * any rise towards its limit is named.
  */
 export function groundAdvice(
   ground: Ground,
   kit: Kit,
-  bridge: Bridge | null,
+  stages: readonly StageStatics[],
   minutesToOpen: number | null,
 ): GroundAdvice[] {
   return [
     ...(['near', 'far'] as const).flatMap((bank) => bankAdvice(ground, kit, bank)),
     ...lineAdvice(ground, kit),
-    ...(bridge ? launchAdvice(ground, kit, bridge) : []),
+    ...launchAdvice(ground, kit, stages),
     ...waterAdvice(ground, minutesToOpen),
   ];
 }
@@ -97,9 +97,9 @@ function lineAdvice(ground: Ground, kit: Kit): GroundAdvice[] {
   return found;
 }
 
-function launchAdvice(ground: Ground, kit: Kit, bridge: Bridge): GroundAdvice[] {
+function launchAdvice(ground: Ground, kit: Kit, stages: readonly StageStatics[]): GroundAdvice[] {
   const found: GroundAdvice[] = [];
-  for (const { bank, widen, area, newtons } of footings(bridge, kit, ground)) {
+  for (const { bank, widen, area, newtons } of footings(stages, kit, ground)) {
     if (widen && area !== null) {
       found.push({
         code: 'footing',
@@ -108,7 +108,6 @@ function launchAdvice(ground: Ground, kit: Kit, bridge: Bridge): GroundAdvice[] 
       });
     }
   }
-  const stages = stageStatics(bridge, kit, ground.rollerFall ?? 0);
   const runs = Math.max(0, ...stages.map(({ push }) => push?.holdBack ?? 0));
   if (runs > 0) {
     found.push({
@@ -121,11 +120,7 @@ function launchAdvice(ground: Ground, kit: Kit, bridge: Bridge): GroundAdvice[] 
 }
 
 /** A tip that hangs lower than the landing rollers stand has to be lifted onto them. */
-function landingHeight(
-  ground: Ground,
-  kit: Kit,
-  stages: ReturnType<typeof stageStatics>,
-): GroundAdvice[] {
+function landingHeight(ground: Ground, kit: Kit, stages: readonly StageStatics[]): GroundAdvice[] {
   const meets = stages.find(({ lands }) => lands)?.meets;
   const [near, far] = [ground.near.height, ground.far.height];
   if (meets === undefined || meets === null || near === null || far === null) {

@@ -57,13 +57,21 @@ function trialBridges(kit: Kit): Bridge[] {
   for (const bays of lengthsTried(kit)) {
     const widest = bays * kit.bay.length - kit.bearing.near - kit.bearing.far;
     for (const gap of [widest, widest - kit.bay.length / 2]) {
-      const bridge = gap > 0 ? designBridge(trialGround(gap), kit, '') : null;
-      if (bridge?.ok) {
-        bridges.push(bridge.value);
-        // What is only for soft banks has to hold together too.
-        if (kit.order.some(({ only }) => only === 'soft-bank') && bridges.length === 1) {
-          bridges.push({ ...bridge.value, softBanks: ['near', 'far'] });
-        }
+      const ground = trialGround(gap);
+      const bridge = gap > 0 ? designBridge(ground, kit, '') : null;
+      if (!bridge?.ok) {
+        continue;
+      }
+      bridges.push(bridge.value);
+      // What is only for soft banks has to hold together too.
+      if (kit.order.some(({ only }) => only === 'soft-bank') && bridges.length === 1) {
+        bridges.push({ ...bridge.value, softBanks: ['near', 'far'] });
+      }
+      // A kit without a drill builds all at once where nobody has measured the room, and in stages where it is short.
+      const roomBehind = kit.launch?.lot === undefined ? bridge.value.roomNeeded * 0.75 : null;
+      const cramped = roomBehind ? designBridge({ ...ground, roomBehind }, kit, '') : null;
+      if (cramped?.ok) {
+        bridges.push(cramped.value);
       }
     }
   }

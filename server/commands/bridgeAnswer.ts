@@ -53,7 +53,7 @@ export function bridgeAnswer(
     stages: bridge.stages.map((stage, row) => ({ ...statics[row], ...stage })),
     choice: { fitting: found.fitting.map(lineOf), ruledOut: found.ruledOut },
     stores: storesOf(bridge, kit, work.value),
-    ground: groundAdvice(ground, kit, bridge, null),
+    ground: groundAdvice(ground, kit, statics, null),
     hangsOn: hangsOn(ground, kit)
       .filter(({ decides }) => decides)
       .map(({ field }) => field),

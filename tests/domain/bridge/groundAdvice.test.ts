@@ -15,8 +15,10 @@ import { granted, ground, heron, larchFord } from '../kit/heronKit.ts';
 import { everythingBefore, expectSoundOrder, graphOf } from '../tasks/workChecks.ts';
 
 const bridge = granted(designBridge(larchFord, heron, ''));
-const advice = (other: Partial<Ground>, minutes: number | null = null) =>
-  groundAdvice({ ...larchFord, ...other }, heron, bridge, minutes);
+const advice = (other: Partial<Ground>, minutes: number | null = null) => {
+  const stages = stageStatics(bridge, heron, other.rollerFall ?? 0);
+  return groundAdvice({ ...larchFord, ...other }, heron, stages, minutes);
+};
 const codes = (other: Partial<Ground>, minutes: number | null = null) =>
   advice(other, minutes).map(({ code, bank }) => `${code} ${bank ?? ''}`.trim());
 const bank = (other: Partial<BankGround>): BankGround => ({ ...larchFord.near, ...other });
@@ -114,7 +116,10 @@ describe('the ground', () => {
         .filter(({ of }) => of === 'front')
         .map(({ newtons }) => newtons),
     );
-    const [near] = footings(bridge, heron, { ...larchFord, near: bank({ strength: 50 }) });
+    const [near] = footings(stageStatics(bridge, heron, 0), heron, {
+      ...larchFord,
+      near: bank({ strength: 50 }),
+    });
     expect(near?.newtons).toBe(most);
     expect(near?.area).toBeCloseTo(most / 50_000, 9);
     expect(near?.widen).toBe(true);
