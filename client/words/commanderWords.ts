@@ -11,7 +11,9 @@ export const commanderWords = {
     noForecast: 'No forecast yet.',
     holds: {
       title: 'What holds the opening',
+      titleOpen: 'Since it opened',
       nothing: 'Nothing is told to hold it.',
+      nothingOpen: 'Traffic may cross. Nothing is told to be wrong.',
       chain: (task: string) => `On the chain that sets the opening: ${task}.`,
     },
     points: {

@@ -13,15 +13,19 @@ export function HoldsUp() {
   const said = words.commander.holds;
   const minute = Math.floor(now / 60_000) * 60_000;
   const [first, ...others] = holdUps(state, iso(minute));
+  const { open } = openedOf(state);
   const next = useMemo(() => {
-    if (openedOf(state).open) return undefined;
+    if (open) return undefined;
     const chain = courseOf(state, minute)?.chain ?? [];
     return chain.find((task) => state.tasks[task]?.status !== 'done');
-  }, [state, minute]);
+  }, [state, minute, open]);
+  // Once traffic crosses nothing holds the opening; what is still told as wrong is not kept from the commander.
+  const title = open ? said.titleOpen : said.title;
+  const nothing = open ? said.nothingOpen : said.nothing;
   return (
     <section className="stack">
-      <h2>{said.title}</h2>
-      {first ? <p className="warn">{first.sentence}</p> : <p>{said.nothing}</p>}
+      <h2>{title}</h2>
+      {first ? <p className="warn">{first.sentence}</p> : <p>{nothing}</p>}
       {others.slice(0, 4).map(({ sentence }) => (
         <p key={sentence}>{sentence}</p>
       ))}
