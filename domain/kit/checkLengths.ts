@@ -103,11 +103,18 @@ function trialGround(gap: number): Ground {
 
 /** Paths of all template tasks and references, as `expand` names those that came to something. */
 function pathsOf(kit: Kit): string[] {
+  // Weights on the tail may be wanted over no gap that is tried, and at a nose that somebody wishes all the same.
+  const rare = new Set(
+    kit.order.filter(({ only }) => only === 'counterweight').map(({ id }) => id),
+  );
   return kit.order.flatMap((template, row) => {
     const path = `/order/${row}`;
+    if (rare.has(template.id)) {
+      return [];
+    }
     return [
       path,
-      ...template.after.map((_, at) => `${path}/after/${at}`),
+      ...template.after.flatMap(({ task }, at) => (rare.has(task) ? [] : `${path}/after/${at}`)),
       ...(template.before ?? []).map((_, at) => `${path}/before/${at}`),
       ...(template.hold?.redo ?? []).map((_, at) => `${path}/hold/redo/${at}`),
     ];

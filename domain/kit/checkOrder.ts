@@ -11,6 +11,7 @@ export function checkOrder(kit: Kit, add: AddFault): void {
     const path = `/order/${row}`;
     checkEstimates(template, path, add);
     checkRepeat(template, path, kit, add);
+    checkOnly(template, path, kit, add);
     checkUses(template, path, kit, add);
     checkReferences(template, path, kit, add);
     checkHold(template, path, add);
@@ -84,6 +85,17 @@ function checkRepeat(template: TaskTemplate, path: string, kit: Kit, add: AddFau
   }
   if (repeat.by === 'bank' && template.bank) {
     add(`${path}/bank`, template.bank, 'nothing: the task repeats by bank');
+  }
+}
+
+/** What is wanted only sometimes has to be about that which decides it. */
+function checkOnly(template: TaskTemplate, path: string, kit: Kit, add: AddFault): void {
+  const { only, repeat, bank } = template;
+  if (only === 'soft-bank' && !bank && repeat?.by !== 'bank') {
+    add(`${path}/only`, only, 'a task on a bank: by its bank, or repeated by bank');
+  }
+  if (only === 'counterweight' && !(repeat?.by === 'stage' && kit.launch?.counterweight)) {
+    add(`${path}/only`, only, 'a task repeated by stage, in a kit with weights for the tail');
   }
 }
 

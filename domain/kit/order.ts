@@ -133,7 +133,7 @@ const People = Type.Object(
 
 /**
  * A limit as a number, or taken from the design: bays built or decked by this stage, the kit's margin against tipping,
- * least bearing. A measure whose least comes out as nothing is left out.
+ * least bearing. A count whose least comes out as none is left out.
  */
 const Limit = Type.Union([
   Type.Number(),

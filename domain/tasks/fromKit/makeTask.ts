@@ -75,7 +75,8 @@ function measuresOf(
   for (const { least, most, ...measure } of hold.measures) {
     const from = least === undefined ? undefined : limitOf(least, repetition, bridge, kit);
     const to = most === undefined ? undefined : limitOf(most, repetition, bridge, kit);
-    if (typeof least !== 'string' || from !== 0) {
+    const countsNothing = (least === 'bays' || least === 'decked') && from === 0;
+    if (!countsNothing) {
       measures.push({
         ...measure,
         ...(from === undefined ? {} : { least: from }),
