@@ -52,7 +52,7 @@ describe('the masses of a panel bridge', () => {
     expect(Math.abs(tons(single.bay) / 2.76 - 1)).toBeLessThan(0.06);
     expect(Math.abs(tons(double.bay) / 3.41 - 1)).toBeLessThan(0.06);
     expect(Math.abs((single.nose?.mass ?? 0) / shortTon - 1)).toBeLessThan(0.03);
-    // Panels 1154, transoms 1236, stringers 1574, chess 650, ribbands 324, rakers 88, sway braces 136, pins and clamps
+    // Panels 1154, floor beams 1236, deck bearers 1574, planks 650, kerbs 324, struts 88, cross braces 136, pins and clamps
     // about 84: 5246 lb.
     expect(Math.abs((single.bay.bare + single.bay.deck) / pound - 5246)).toBeLessThan(10);
   });
@@ -62,9 +62,9 @@ describe('the masses of a panel bridge', () => {
     const bridge = designBridge(groundFor(60), single, '');
     const shares = bridge.ok ? carrying(single, bridge.value, 20) : [];
     const share = (name: string) => (shares.find(({ part }) => part === name)?.share ?? 0) / pound;
-    expect(share('Panel')).toBeCloseTo(96.2, 1);
-    expect(Math.abs(share('Transom') - 77.3)).toBeLessThan(0.06);
-    expect(share('Plain stringer')).toBeCloseTo(65, 1);
+    expect(share('Girder panel')).toBeCloseTo(96.2, 1);
+    expect(Math.abs(share('Floor beam') - 77.3)).toBeLessThan(0.06);
+    expect(share('Deck bearer')).toBeCloseTo(65, 1);
   });
 
   it('are more than the design standard lets those parties lift, which is warned of and never refused', () => {
@@ -72,7 +72,9 @@ describe('the masses of a panel bridge', () => {
     const warned = bridge.ok
       ? carrying(single, bridge.value, 8).filter(({ warnings }) => warnings.length)
       : [];
-    expect(warned.map(({ part }) => part)).toEqual(expect.arrayContaining(['Panel', 'Transom']));
+    expect(warned.map(({ part }) => part)).toEqual(
+      expect.arrayContaining(['Girder panel', 'Floor beam']),
+    );
   });
 });
 
@@ -117,7 +119,7 @@ describe('its site', () => {
 });
 
 describe('its launch', () => {
-  // The rule of FM 5-277: the centre of gravity stays behind the rocking rollers until the nose is over the landing
+  // The rule of FM 5-277: the centre of gravity stays behind the front rollers until the nose is over the landing
   // rollers. Sums by hand in short tons for 80 ft between rollers, eight bays and nose sections of 10 ft: 5.04 ft behind
   // with six sections at 1.0 and bays at 2.76; with five, 2.00 ft ahead; with five and the front three bays bare at
   // 1.45, 0.21 ft behind; with five and all bays bare, 9.58 ft ahead.

@@ -38,7 +38,7 @@ describe('length of a panel bridge from the site', () => {
 });
 
 describe('load class by span', () => {
-  // scribd document 87793370, "The Bailey Bridge - an Introduction": longest span in feet for each British class, for
+  // scribd document 87793370, a one-page introduction to the panel bridge: longest span in feet for each British class, for
   // single, double and triple trusses of one storey and double and triple trusses of two.
   const classes = [9, 12, 18, 24, 30, 40, 50, 60, 70];
   const spans = [
