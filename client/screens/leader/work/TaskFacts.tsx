@@ -90,7 +90,8 @@ function statusWords(task: Task, { hold, status }: TaskState): string {
 function placeWords({ place, zones }: Task, zoneName: (zone: string) => string): string {
   const said = words.task;
   const parts = [
-    ...(place ? [place.part] : []),
+    // "Bay" says nothing beside the number of the bay.
+    ...(place && place.part !== 'bay' ? [place.part] : []),
     ...(place?.bays && place.bays.length > 0 ? [said.bays(place.bays.join(', '))] : []),
     ...(place?.side ? [said.sides[place.side]] : []),
     ...(place?.bank ? [said.banks[place.bank]] : []),
