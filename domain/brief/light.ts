@@ -1,4 +1,4 @@
-import { getTimes } from 'suncalc';
+import { getMoonIllumination, getTimes } from 'suncalc';
 import { clockTime } from './clockTime.ts';
 
 export type SitePlace = { readonly latitude: number; readonly longitude: number };
@@ -73,6 +73,16 @@ export function lightSentence(place: SitePlace, now: string, zone: string): stri
     ...said('sunrise', next),
   ];
   return `The sun has set. ${sentence([...dusk, ...dawn])}`;
+}
+
+/** Share of the moon's disc that is lit at an instant (ISO 8601), 0 new to 1 full; whether it is up is another matter. */
+export function moonLit(instant: string): number {
+  return getMoonIllumination(new Date(instant)).fraction;
+}
+
+/** How much the moon may help, in a sentence: "The moon is 8 % lit." */
+export function moonSentence(instant: string): string {
+  return `The moon is ${Math.round(100 * moonLit(instant))} % lit.`;
 }
 
 /** Almanacs give the nearest minute. */

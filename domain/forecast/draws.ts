@@ -1,4 +1,5 @@
-import { fillTable, lookUp, tableSize } from './drawTable.ts';
+import { lookUp } from './drawTable.ts';
+import type { DrawTables } from './drawTables.ts';
 import type { Shape } from './forecast.ts';
 import type { Outlook } from './outlook.ts';
 
@@ -9,49 +10,47 @@ export type Draws = {
   readonly ruledOut: Float64Array;
   /** Where the task's table begins in `tables`. */
   readonly tableAt: Int32Array;
-  readonly tables: Float64Array;
+  readonly tables: DrawTables;
 };
 
 /** A source of random 32-bit whole numbers, negative ones included. */
 export type Random = { next(): number };
 
 /** Sets up the draws of all tasks. Tasks with estimates of one shape share one table. */
-export function compileDraws(outlooks: readonly Outlook[], shape: Shape): Draws {
-  const count = outlooks.length;
-  const quick = new Float64Array(count);
-  const range = new Float64Array(count);
-  const ruledOut = new Float64Array(count);
-  const tableAt = new Int32Array(count);
-  const estimates = new Map<number, { at: number; minutes: Outlook['task']['minutes'] }>();
-  outlooks.forEach((outlook, position) => {
-    quick[position] = outlook.quick;
-    range[position] = outlook.slow - outlook.quick;
-    ruledOut[position] = outlook.ruledOut;
-    const { minutes } = outlook.task;
-    if (minutes.slow <= minutes.quick) return;
-    // Where the likely minutes lie between quick and slow is all that the shape depends on.
-    const likelyAt = (minutes.likely - minutes.quick) / (minutes.slow - minutes.quick);
-    const known = estimates.get(likelyAt) ?? { at: estimates.size * tableSize, minutes };
-    estimates.set(likelyAt, known);
-    tableAt[position] = known.at;
-  });
-  // One table at least, so that a task without doubt has numbers to multiply by its range of 0.
-  const tables = new Float64Array(Math.max(1, estimates.size) * tableSize);
-  for (const { at, minutes } of estimates.values()) fillTable(tables, at, shape, minutes);
-  return { quick, range, ruledOut, tableAt, tables };
+export function compileDraws(
+  outlooks: readonly Outlook[],
+  shape: Shape,
+  tables: DrawTables,
+): Draws {
+  return {
+    quick: Float64Array.from(outlooks, ({ quick }) => quick),
+    range: Float64Array.from(outlooks, ({ quick, slow }) => slow - quick),
+    ruledOut: Float64Array.from(outlooks, ({ ruledOut }) => ruledOut),
+    tableAt: Int32Array.from(outlooks, ({ task }) => tables.at(shape, task.minutes)),
+    tables,
+  };
 }
 
 /**
- * Draws the minutes of every task for one run into `minutes`. Each task takes exactly one random
- * number, done or not, so that draws of one run pair up between two forecasts.
+ * Draws the minutes of every task for one run into `minutes` and keeps the random numbers in `bits`. Each task takes
+ * exactly one, done or not, so that draws of one run pair up between two forecasts.
  */
-export function drawRun(draws: Draws, random: Random, minutes: Float64Array): void {
-  const { quick, range, ruledOut, tableAt, tables } = draws;
+export function drawRun(
+  draws: Draws,
+  random: Random,
+  minutes: Float64Array,
+  bits: Int32Array,
+): void {
+  const { quick, range, ruledOut, tableAt } = draws;
+  const tables = draws.tables.values;
   for (let task = 0; task < minutes.length; task++) {
-    let bits = random.next();
-    const lost = ruledOut[task]!;
-    // A task at work is drawn from what is left of its curve.
-    if (lost > 0) bits = (lost * 2 ** 32 + (1 - lost) * (bits >>> 0)) | 0;
-    minutes[task] = quick[task]! + range[task]! * lookUp(tables, tableAt[task]!, bits);
+    const own = leftOf(random.next(), ruledOut[task]!);
+    bits[task] = own;
+    minutes[task] = quick[task]! + range[task]! * lookUp(tables, tableAt[task]!, own);
   }
+}
+
+/** A task at work is drawn from what is left of its curve: the number squeezed into the share not ruled out. */
+export function leftOf(bits: number, ruledOut: number): number {
+  return ruledOut > 0 ? (ruledOut * 2 ** 32 + (1 - ruledOut) * (bits >>> 0)) | 0 : bits;
 }

@@ -3,6 +3,19 @@ import { type Static, Type } from 'typebox';
 export const Shape = Type.Union([Type.Literal('pert'), Type.Literal('triangular')]);
 export type Shape = Static<typeof Shape>;
 
+/** When one task is done: the same quantiles as for the opening. */
+export const Milestone = Type.Object(
+  {
+    task: Type.String(),
+    p10: Type.Number(),
+    p50: Type.Number(),
+    p80: Type.Number(),
+    p90: Type.Number(),
+  },
+  { additionalProperties: false },
+);
+export type Milestone = Static<typeof Milestone>;
+
 /** The spread of times to open. All times are minutes after the start of the build. */
 export const Forecast = Type.Object(
   {
@@ -29,6 +42,12 @@ export const Forecast = Type.Object(
     percentiles: Type.Array(Type.Number()),
     /** How often (0 to 1) each task was on the chain that set the opening. */
     onChain: Type.Array(Type.Object({ task: Type.String(), share: Type.Number() })),
+    /** How often each crew had a task on that chain; only where a forecast was asked with doubt. */
+    crewsOnChain: Type.Optional(
+      Type.Array(Type.Object({ crew: Type.String(), share: Type.Number() })),
+    ),
+    /** When each of the tasks asked about is done. */
+    milestones: Type.Optional(Type.Array(Milestone)),
   },
   { additionalProperties: false },
 );

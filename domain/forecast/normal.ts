@@ -16,3 +16,8 @@ export function normalCdf(z: number): number {
   }
   return 0.5 + sum * Math.exp(-0.5 * z * z - 0.5 * Math.log(2 * Math.PI));
 }
+
+/** Height of the standard normal curve at `z`. */
+export function normalDensity(z: number): number {
+  return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
+}

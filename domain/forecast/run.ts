@@ -1,3 +1,4 @@
+import { finishInLight, type LightClock, lightClock } from './light/lightClock.ts';
 import type { Network } from './network.ts';
 
 /** Where one run writes. */
@@ -8,10 +9,15 @@ export type Run = {
   readonly setBy: Int32Array;
   /** Position of the task whose finish was the opening. */
   last: number;
+  /** Not before, by task: the network's, or where loads are late in this run, that. */
+  readonly from: Float64Array;
+  readonly clock: LightClock;
 };
 
-export function emptyRun(network: Network): Run {
+export function emptyRun(network: Network, clock: LightClock = lightClock([], 1)): Run {
   return {
+    from: network.from.slice(),
+    clock,
     moments: new Float64Array(2 * network.count),
     setBy: new Int32Array(network.count),
     last: network.opening,
@@ -24,8 +30,9 @@ export function emptyRun(network: Network): Run {
  * start of the build.
  */
 export function earliestTimes(network: Network, minutes: Float64Array, run: Run): number {
-  const { count, order, arcAt, arcFrom, arcWait, from, leastFinish, startedAt } = network;
-  const { moments, setBy } = run;
+  const { count, order, arcAt, arcFrom, arcWait, leastFinish, startedAt } = network;
+  const { moments, setBy, from, clock } = run;
+  const dusk = clock.at.length > 0 ? clock.at[0]! : Number.POSITIVE_INFINITY;
   for (let k = 0; k < count; k++) {
     const task = order[k]!;
     let begin = from[task]!;
@@ -40,7 +47,9 @@ export function earliestTimes(network: Network, minutes: Float64Array, run: Run)
     }
     const started = startedAt[task]!;
     moments[2 * task] = Number.isNaN(started) ? begin : started;
-    moments[2 * task + 1] = Math.max(begin + minutes[task]!, leastFinish[task]!);
+    const byDay = begin + minutes[task]!;
+    const finish = byDay <= dusk ? byDay : finishInLight(clock, begin, minutes[task]!);
+    moments[2 * task + 1] = Math.max(finish, leastFinish[task]!);
     setBy[task] = by;
   }
   // Of goals that finish together the planned one counts as the last.

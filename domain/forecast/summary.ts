@@ -29,7 +29,7 @@ export function summary(
  * The earliest opening that a share `p` of the runs keeps to: never a value between two runs, so that
  * "nine in ten by" is true of at least nine tenths of them.
  */
-function quantileOfSorted(sorted: Float64Array, p: number): number {
+export function quantileOfSorted(sorted: Float64Array, p: number): number {
   const rank = Math.ceil(p * sorted.length - 1e-9);
   return sorted[Math.min(sorted.length, Math.max(1, rank)) - 1]!;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Light, lightOf } from '#domain/brief/light.ts';
+import { type Light, lightOf, moonLit, moonSentence } from '#domain/brief/light.ts';
 
 // Definitions: sunrise and sunset with the sun's centre 50' below the horizon, civil twilight 6
 // degrees, nautical 12 (US Naval Observatory, quoted at rhodesmill.org/skyfield/almanac.html). Tables
@@ -119,5 +119,32 @@ describe('near the edge of polar night', () => {
     const seconds =
       Math.abs(Date.parse(light.sunrise!) - Date.parse('2022-12-18T10:22:54Z')) / 1000;
     expect(seconds).toBeLessThanOrEqual(60);
+  });
+});
+
+describe('the moon', () => {
+  // JPL Horizons, quoted in the tests of Skyfield; the US Naval Observatory prints the same to two decimals: 0.00, 0.00,
+  // 0.03, 0.08 and 0.15.
+  it.each([
+    ['2018-09-09', 0.0049123, 0],
+    ['2018-09-10', 0.0041526, 0],
+    ['2018-09-11', 0.031232, 3],
+    ['2018-09-12', 0.08254, 8],
+    ['2018-09-13', 0.1530485, 15],
+  ] as const)('is lit on %s at 05:00 as much as tabled', (date, lit, percent) => {
+    const instant = `${date}T05:00:00Z`;
+    expect(Math.abs(moonLit(instant) - lit)).toBeLessThan(0.0005);
+    expect(moonSentence(instant)).toBe(`The moon is ${percent} % lit.`);
+  });
+
+  // Meeus, Astronomical Algorithms, example 48.a: phase angle 69.0756 degrees, k = 0.6786 (the date, 12 April 1992 at
+  // 0h dynamical time, 59 s ahead of UTC, from memory of the book).
+  it('has the lit share of the worked example', () => {
+    expect(Math.abs(moonLit('1992-04-11T23:59:01Z') - 0.6786)).toBeLessThan(0.0001);
+  });
+
+  // First quarter 16 September 2018, 23:15 (US Naval Observatory, quoted in the tests of Skyfield).
+  it('is half lit at first quarter', () => {
+    expect(Math.abs(moonLit('2018-09-16T23:15:00Z') - 0.5)).toBeLessThan(0.005);
   });
 });

@@ -1,0 +1,74 @@
+import { usualDoubt } from '#domain/forecast/doubt/usualDoubt.ts';
+import { darkSpells } from '#domain/forecast/light/darkSpells.ts';
+import { milestonesOf } from '#domain/forecast/milestones.ts';
+import { simulate } from '#domain/forecast/simulate.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import type { Work } from '#domain/tasks/work.ts';
+import { syntheticBuild } from '#tests/domain/forecast/syntheticBuild.ts';
+import { demoBuild, demoPlace } from './demoBuild.ts';
+
+// Times the forecast: the demo build with crews, zones, every source of doubt and a dusk that falls into the work, and
+// how the time grows with runs and tasks. One core. Run: npm run bench:forecast [-- --json]
+// Exits with 1 when 10,000 runs of the demo take 0.25 s or more at the median.
+
+const bar = 250;
+const rounds = 7;
+/** A start at which most of the work falls into a December night. */
+const start = '2026-12-01T12:30:00Z';
+
+type Row = {
+  readonly name: string;
+  readonly tasks: number;
+  readonly runs: number;
+  readonly first: number;
+  readonly median: number;
+};
+
+function time(
+  name: string,
+  { work, plan }: { work: Work; plan: Plan },
+  runs: number,
+  full: boolean,
+): Row {
+  const dark = darkSpells(demoPlace, start, 5 * 24 * 60);
+  const doubts = { doubt: usualDoubt(work), dark };
+  const times: number[] = [];
+  for (let round = 0; round < rounds; round++) {
+    const begin = performance.now();
+    simulate(work, plan, {
+      runs,
+      seed: 1,
+      shape: 'pert',
+      askedFor: 330,
+      ...(full && { doubts, milestones: milestonesOf(work) }),
+    });
+    times.push(performance.now() - begin);
+  }
+  const median = times.toSorted((one, other) => one - other)[rounds >> 1]!;
+  return { name, tasks: work.tasks.length, runs, first: times[0]!, median };
+}
+
+const demo = demoBuild();
+const held = time('demo, all doubt', demo, 10_000, true);
+const rows = [
+  held,
+  time('demo, own minutes', demo, 10_000, false),
+  ...[1000, 2000, 5000, 20_000, 50_000].map((runs) => time('demo, all doubt', demo, runs, true)),
+  ...[100, 200, 500, 1000, 2000, 5000].map((tasks) =>
+    time('synthetic', syntheticBuild(tasks), 1000, true),
+  ),
+];
+const passed = held.median < bar;
+
+if (process.argv.includes('--json')) {
+  console.log(JSON.stringify({ rows, bars: [{ name: 'demo, 10,000 runs', bar, passed }] }));
+} else {
+  console.log('work                tasks    runs   first ms  median ms');
+  for (const { name, tasks, runs, first, median } of rows) {
+    const cells = [String(tasks).padStart(7), String(runs).padStart(7)];
+    const times = [first, median].map((each) => each.toFixed(0).padStart(10));
+    console.log([name.padEnd(17), ...cells, ...times].join(' '));
+  }
+  console.log(`10,000 runs of the demo under ${bar} ms: ${passed ? 'held' : 'MISSED'}`);
+}
+process.exitCode = passed ? 0 : 1;
