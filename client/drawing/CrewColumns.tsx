@@ -149,7 +149,7 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
                 onClick={() => onTask(hold.task)}
               >
                 <HoldMark hold={hold.state} />
-                <span>{hold.name}</span>
+                <span className="hold-name">{hold.name}</span>
                 <span className="second">{time(hold.at)}</span>
               </button>
             </li>
