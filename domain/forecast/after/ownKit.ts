@@ -1,0 +1,25 @@
+import type { Kit } from '../../kit/kit.ts';
+import type { Proposal } from './proposal.ts';
+
+const longestSource = 400;
+
+/**
+ * An own copy of a kit under a new name with the minutes of the proposals that the leader accepted. What the kit was and
+ * on how many builds the minutes rest is said in its `source`; all else, its limits before all, stays as it was.
+ */
+export function ownKit(kit: Kit, accepted: readonly Proposal[], name: string): Kit {
+  const minutes = new Map(accepted.map((proposal) => [proposal.task, proposal.minutes]));
+  const builds = Math.max(0, ...accepted.map((proposal) => proposal.builds));
+  const own = `Own copy of ${kit.name}: minutes of ${accepted.length} tasks from ${builds} own ${
+    builds === 1 ? 'build' : 'builds'
+  }. `;
+  return {
+    ...kit,
+    name,
+    source: `${own}${kit.source}`.slice(0, longestSource),
+    order: kit.order.map((template) => ({
+      ...template,
+      minutes: minutes.get(template.id) ?? template.minutes,
+    })),
+  };
+}
