@@ -10,9 +10,10 @@ export const logWords = {
     send: 'Send',
     readings: 'What it may mean',
     noReading:
-      'Not understood. Begin with a crew, a task number, or load, clear, water, wind, short, near miss, halt.',
+      'Not understood. Begin with a crew, a task by number or name, or load, clear, water, wind, short, near miss, halt.',
     said: (name: string) => `said by ${name}`,
     at: (time: string) => `at ${time}`,
+    yesterday: (time: string) => `at ${time} yesterday`,
     nowTime: 'now',
     wouldRefuse: (why: string) => `Would be refused: ${why}`,
     wouldBreak: (why: string) => `Would stand as a breach: ${why}`,
@@ -21,6 +22,13 @@ export const logWords = {
     holdNotHere: (task: string) =>
       `${task} is a hold point: only the inspector can pass or fail it.`,
     noKeepOff: 'There is no keep-off task to come: nobody needs to tell “off”.',
+    noTask: (number: number) => `There is no task ${number}: ask for the number again.`,
+    notYet: (time: string) =>
+      `${time} is still to come, or before this build: ask for the time again.`,
+    allTold: 'Every crew has told.',
+    beforeStart: (time: string) => `It was told started at ${time}: ask for the time again.`,
+    missNeeds: 'What nearly happened? Type: near miss panel slipped.',
+    lateNeeds: 'How many minutes later than planned? Type: load 5 late 12 bogged.',
     noHalt: 'No halt is on: there is nothing to acknowledge.',
     clearNeeds: (bank: string) =>
       `Who saw it clear, and how many people are on the ${bank} bank? Type: clear ${bank} NAME COUNT.`,
@@ -37,6 +45,7 @@ export const logWords = {
     how: 'What can be typed',
     howLines: [
       ['left 57 done', 'the crew and its task: started, done, stopped WHY, resumed, half, 60%'],
+      ['left bay 9 done', 'or the task by its name'],
       ['57 done 13:47', 'without a crew: the one that is to work at it; a time, or “5 ago”'],
       ['left 57 stopped pin jammed, by Okoro', 'after “, by”: who said it'],
       ['left 6 fit', 'strength'],
@@ -44,6 +53,7 @@ export const logWords = {
         'left off 7/7',
         'off, seven of seven, for the next keep-off task; its number after it for another',
       ],
+      ['off · down', 'the crews that have not told yet'],
       ['clear near Ames 18', 'seen clear on a bank, by whom, how many people'],
       ['load 5 in · load 5 late 12 bogged', 'stores'],
       ['left hurt hand crushed', 'somebody hurt; “hurt out” when out of work'],

@@ -1,5 +1,5 @@
 import { useBuild } from '../../data/useBuild.ts';
-import { clock } from '../../words/units.ts';
+import { clock, dateTimeGroup } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import type { Reading } from './reading.ts';
 
@@ -11,7 +11,7 @@ export function ReadingLine({
   readonly reading: Reading;
   readonly speaker: string;
 }) {
-  const { state } = useBuild();
+  const { state, now } = useBuild();
   const { meant, sentence, at, warning } = reading;
   const by = speaker || reading.by;
   return (
@@ -20,7 +20,7 @@ export function ReadingLine({
       {meant ? (
         <span className="second">
           {by ? `${words.log.said(by)}, ` : ''}
-          {at === null ? words.log.nowTime : words.log.at(clock(at, state.zone))}
+          {at === null ? words.log.nowTime : whenSaid(at, now, state.zone)}
         </span>
       ) : (
         <span className="warn">{words.log.cannot}</span>
@@ -28,4 +28,11 @@ export function ReadingLine({
       {warning ? <span className="reading-warning warn">{warning}</span> : null}
     </>
   );
+}
+
+/** A time of day, with the day where it is not today's at the site. */
+function whenSaid(at: number, now: number, zone: string): string {
+  const day = (moment: number): string => dateTimeGroup(moment, zone).slice(0, 2);
+  const time = clock(at, zone);
+  return day(at) === day(now) ? words.log.at(time) : words.log.yesterday(time);
 }

@@ -1,17 +1,19 @@
 import type { BuildState } from '#domain/progress/state.ts';
-import type { Crew } from '#domain/tasks/work.ts';
 import { entrySentence } from '../../words/entryWords.ts';
-import { crewsCalled, restOfName } from './callSigns.ts';
-import { crewIdeas } from './crewIdeas.ts';
+import { clock } from '../../words/units.ts';
+import { words } from '../../words/words.ts';
 import { cutLine } from './cutLine.ts';
 import { workOfCrew } from './likely.ts';
+import { namedIdeas } from './namedIdeas.ts';
 import type { Board, Idea, Reading } from './reading.ts';
 import { siteIdeas } from './siteIdeas.ts';
-import { crewsOfTask, taskIdeas } from './taskIdeas.ts';
+import { taskIdeas } from './taskIdeas.ts';
 import { warningOf } from './warning.ts';
 
 /** As many ways to understand a line as a person can look over while somebody waits on the radio. */
 const most = 7;
+/** People come to the site some time before the planned start. */
+const dayBefore = 6 * 3_600_000;
 
 /**
  * Every way to understand a typed line, likeliest first: crew and task number in either order, then what happened;
@@ -26,17 +28,25 @@ export function readLine(line: string, board: Board): readonly Reading[] {
         ? dueIdeas(board)
         : []
       : [...siteIdeas(board, tokens), ...namedIdeas(board, tokens)];
-  const readings = ideas.map(({ meant, score, crew, instead, guess = false }): Reading => {
-    const sentence = instead ?? (meant ? entrySentence(state, meant) : '');
+  // A time of day that is not yet was yesterday's; where nothing was built yesterday it is a slip of the pen.
+  const early = at !== null && at < Date.parse(state.start) - dayBefore;
+  const readings = ideas.map((idea): Reading & { readonly unsaid: boolean } => {
+    const { score, crew, unsaid = false } = idea;
+    const guess = unsaid || idea.guess === true;
+    const meant = early ? null : idea.meant;
+    const sentence = early
+      ? words.log.notYet(clock(at, state.zone))
+      : (idea.instead ?? (meant ? entrySentence(state, meant) : ''));
     const warning = warningOf(state, meant, at ?? now);
-    return { sentence, meant, score, at, by: by ?? chiefOf(state, crew), warning, guess };
+    const speaker = by ?? idea.by ?? chiefOf(state, crew);
+    return { sentence, meant, score, at, by: speaker, warning, guess, unsaid };
   });
   const seen = new Set<string>();
   return (
     readings
       .toSorted((a, b) => b.score - a.score)
       // What nobody said is not offered where it would break a rule, or could not be sent.
-      .filter(({ guess, warning, meant }) => !guess || (warning === null && meant !== null))
+      .filter(({ unsaid, warning, meant }) => !unsaid || (warning === null && meant !== null))
       .filter(({ sentence }) => !seen.has(sentence) && seen.add(sentence))
       .slice(0, most)
   );
@@ -68,43 +78,4 @@ function dueIdeas({ state, now }: Board): Idea[] {
 function since(state: BuildState, task: string): string {
   // What has not started comes after all that has.
   return state.tasks[task]?.startedAt ?? '9';
-}
-
-/** Lines that begin with a crew, a task number, or both. */
-function namedIdeas(board: Board, tokens: readonly string[]): Idea[] {
-  const { state } = board;
-  const [first = '', ...rest] = tokens;
-  const number = /^\d{1,4}$/.test(first) ? Number(first) : null;
-  const task = state.work.tasks.find((one) => one.number === number);
-  if (task) {
-    const calledNext = rest[0] === undefined ? [] : crewsCalled(rest[0], state.work);
-    const withCrew = calledNext.flatMap((crew) =>
-      taskIdeas(state, crew.id, task, rest.slice(1 + restOfName(crew, rest.slice(1)))),
-    );
-    const without = crewsOfTask(state, task).flatMap((crew) => taskIdeas(state, crew, task, rest));
-    return [...withCrew, ...without];
-  }
-  return crewsCalled(first, state.work).flatMap((crew, place) =>
-    ofCrew(board, crew, rest.slice(restOfName(crew, rest))).map((idea) => ({
-      ...idea,
-      score: idea.score - place,
-    })),
-  );
-}
-
-function ofCrew(board: Board, crew: Crew, rest: readonly string[]): Idea[] {
-  const { state } = board;
-  // "left 57 done" and "left done 57" are one.
-  const swapped = /^\d+$/.test(rest[1] ?? '') && !/^\d+$/.test(rest[0] ?? '');
-  const [number, ...more] = swapped ? [rest[1], rest[0], ...rest.slice(2)] : rest;
-  const task = state.work.tasks.find((one) => String(one.number) === number);
-  const asTask = task
-    ? taskIdeas(
-        state,
-        crew.id,
-        task,
-        more.filter((word) => word !== undefined),
-      )
-    : [];
-  return [...asTask, ...crewIdeas(board, crew, rest)];
 }

@@ -39,7 +39,12 @@ export type Idea = {
   readonly score: number;
   /** Whose word it is: the crew's chief is named unless the line names another. */
   readonly crew?: string;
+  /** Who said it, where the words of the line name somebody: "left 57 done by Okoro". */
+  readonly by?: string;
+  /** More than one thing may be meant: it has to be chosen. */
   readonly guess?: boolean;
+  /** What happened was not said at all: a guess, and none that breaks a rule is offered. */
+  readonly unsaid?: boolean;
   /** Said instead of the record's sentence: why this cannot be sent. */
   readonly instead?: string;
 };

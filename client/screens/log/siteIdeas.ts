@@ -2,14 +2,37 @@ import { isSame } from '#domain/progress/rules/withdrawal.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import type { Load } from '#domain/tasks/work.ts';
 import { words } from '../../words/words.ts';
+import { countIn } from './counts.ts';
 import { nextKeepOff } from './likely.ts';
 import type { Board, Idea } from './reading.ts';
 import { meanings, siteVerbs } from './verbs.ts';
 
 /** What a line about the site may mean: loads, banks, water, wind, a near miss, a halt. */
 export function siteIdeas(board: Board, tokens: readonly string[]): Idea[] {
-  const [first, ...rest] = tokens;
+  const [first, ...rest] = isStopCall(tokens) ? ['halt'] : withoutBank(tokens);
   return meanings(siteVerbs, first).flatMap((verb) => ideasOf(board, verb, rest));
+}
+
+/** "stop", "stop, stop, stop": anybody's call to everybody; "stop 57" is about a task. */
+function isStopCall(tokens: readonly string[]): boolean {
+  return tokens.every((word) => /^(stop|all|everyone|everybody)$/i.test(word)) && isStop(tokens[0]);
+}
+
+function isStop(word: string | undefined): boolean {
+  return word?.toLowerCase() === 'stop';
+}
+
+/** "near bank clear Ames 18" is "clear near Ames 18", and "near miss" is no bank. */
+function withoutBank(tokens: readonly string[]): readonly string[] {
+  const [bank = '', ...rest] = tokens.filter((word) => word.toLowerCase() !== 'bank');
+  const [next = '', ...more] = rest;
+  if (!/^(near|far)$/i.test(bank)) return tokens;
+  if (/^miss$/i.test(next)) return rest;
+  return /^(seen|clear)$/i.test(next) ? ['clear', bank, ...withoutClear(more)] : tokens;
+}
+
+function withoutClear(rest: readonly string[]): readonly string[] {
+  return rest[0]?.toLowerCase() === 'clear' ? rest.slice(1) : rest;
 }
 
 function ideasOf(board: Board, verb: keyof typeof siteVerbs, rest: readonly string[]): Idea[] {
@@ -22,8 +45,11 @@ function ideasOf(board: Board, verb: keyof typeof siteVerbs, rest: readonly stri
     case 'short':
       return shortIdeas(state, rest);
     case 'miss': {
-      const what = (rest[0]?.toLowerCase() === 'miss' ? rest.slice(1) : rest).join(' ');
-      return [{ meant: { kind: 'tell-near-miss', body: { what } }, score: 35 }];
+      // It is never erased: it says what nearly happened, or it is not sent.
+      const what = rest.join(' ');
+      return what === ''
+        ? [{ meant: null, score: 35, instead: words.log.missNeeds }]
+        : [{ meant: { kind: 'tell-near-miss', body: { what } }, score: 35 }];
     }
     case 'water':
       return waterIdeas(rest);
@@ -39,20 +65,34 @@ function ideasOf(board: Board, verb: keyof typeof siteVerbs, rest: readonly stri
 }
 
 /** Loads by number in the order of work, or by a word of their name: "load 5 in", "load deck late 12 bogged". */
-function loadIdeas(state: BuildState, [which, verb, ...rest]: readonly string[]): Idea[] {
+function loadIdeas(state: BuildState, said: readonly string[]): Idea[] {
+  const unnamed = [...arrivals, ...lates].includes(said[0]?.toLowerCase() ?? '');
+  const [which, verb, ...rest] = unnamed ? [undefined, ...said] : said;
   const open = state.work.loads.filter(({ id }) => state.loads[id]?.status !== 'in');
   const called = which === undefined ? open : loadsCalled(state.work.loads, which);
   const typed = verb?.toLowerCase() ?? '';
+  // A name that several loads bear, or a load of which nothing was said: that has to be chosen.
+  const guess = called.length > 1 || verb === undefined;
   return called.flatMap((load): Idea[] => {
-    const came: Idea = { meant: { kind: 'tell-load-in', body: { load: load.id } }, score: 40 };
-    if ('in'.startsWith(typed) && typed !== '') return [came];
-    const minutes = Number(rest[0] ?? Number.NaN);
-    if (typed !== '' && 'late'.startsWith(typed) && minutes >= 0) {
-      const body = { load: load.id, minutes, why: rest.slice(rest[1] === 'min' ? 2 : 1).join(' ') };
-      return [{ meant: { kind: 'tell-load-late', body }, score: 40 }];
-    }
-    return verb === undefined ? [came] : [];
+    const came: Idea = {
+      meant: { kind: 'tell-load-in', body: { load: load.id } },
+      score: 40,
+      guess,
+    };
+    if (verb === undefined || arrivals.includes(typed)) return [came];
+    if (!lates.includes(typed)) return [];
+    const minutes = countIn(rest[0]);
+    if (minutes === null) return [{ meant: null, score: 40, instead: words.log.lateNeeds }];
+    const body = { load: load.id, minutes, why: rest.slice(isMinutes(rest[1]) ? 2 : 1).join(' ') };
+    return [{ meant: { kind: 'tell-load-late', body }, score: 40, guess }];
   });
+}
+
+const arrivals = ['in', 'here', 'arrived', 'i'];
+const lates = ['late', 'l'];
+
+function isMinutes(word: string | undefined): boolean {
+  return /^min(ute)?s?$/i.test(word ?? '');
 }
 
 function loadsCalled(loads: readonly Load[], which: string): readonly Load[] {
@@ -71,8 +111,9 @@ function clearIdeas(state: BuildState, rest: readonly string[]): Idea[] {
   const banks = (['near', 'far'] as const).filter((bank) =>
     bank.startsWith(bankWord.toLowerCase()),
   );
-  const numbers = more.filter((word) => /^\d+$/.test(word)).map(Number);
-  const name = more.filter((word) => !/^\d+$/.test(word) && !isFiller(word)).join(' ');
+  const isCount = (word: string): boolean => /^\d+$/.test(word) || countIn(word) !== null;
+  const numbers = more.filter(isCount).map((word) => countIn(word) ?? Number(word));
+  const name = more.filter((word) => !isCount(word) && !isFiller(word)).join(' ');
   const named = state.work.tasks.find((task) => task.keepOff && task.number === numbers[1]);
   const task = named ?? nextKeepOff(state);
   if (!task) return [{ meant: null, score: 40, instead: words.log.noKeepOff }];
@@ -107,7 +148,11 @@ function shortIdeas(state: BuildState, rest: readonly string[]): Idea[] {
 
 /** "water 4", "water -2 level 1.35": centimetres an hour, falling with a minus. */
 function waterIdeas(rest: readonly string[]): Idea[] {
-  const [rise = '', levelWord = '', level = ''] = rest.filter((word) => !/^cm/i.test(word));
+  const falls = rest.some((word) => /^(falling|falls|down)$/i.test(word));
+  const [typed = '', levelWord = '', level = ''] = rest.filter(
+    (word) => !/^(cm|rising|rises|up|falling|falls|down|an|hour)/i.test(word),
+  );
+  const rise = falls && /^\d/.test(typed) ? `-${typed}` : typed;
   if (!/^[+-]?\d{1,3}$/.test(rise)) return [];
   const read = /^\d+(\.\d+)?$/.exec(levelWord.toLowerCase() === 'level' ? level : '');
   const body = { rise: Number(rise) / 100, level: read ? Number(read[0]) : null };

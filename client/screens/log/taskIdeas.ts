@@ -44,14 +44,30 @@ export function taskIdeas(
     const meant = { kind: 'tell-part', body: { task: task.id, crew, part } } as const;
     return [{ meant, crew, score: fits + odds.part + 20 }];
   }
-  const verbs = first === undefined ? openVerbs[status] : meanings(taskVerbs, first);
+  const known = meanings(taskVerbs, first);
+  // A word that nobody knows says nothing: what is likely is offered, to be chosen.
+  const verbs = known.length === 0 ? openVerbs[status] : known;
+  const speaker = more[0]?.toLowerCase() === 'by' ? more.slice(1).join(' ') : '';
   const ideas = verbs
     .filter((verb) => verb !== 'part')
     .map((verb): Idea => {
-      const idea = ideaOf(state, crew, task, verb, more.join(' '));
-      return { ...idea, crew, score: fits + odds[verb], guess: first === undefined };
+      const idea = ideaOf(state, crew, task, verb, known.length === 0 ? '' : more.join(' '));
+      // Only a stop takes words of its own; what else is typed after a report was not understood.
+      const over = verb !== 'stopped' && more.length > 0 && !isFiller(more);
+      const by = over && speaker !== '' ? { by: speaker } : {};
+      const guess = over && speaker === '';
+      return { ...idea, ...by, crew, score: fits + odds[verb], guess, unsaid: known.length === 0 };
     });
-  return [...ideas, ...askToStart(task, verbs, fits + odds.started, first === undefined)];
+  const asked = askToStart(task, verbs, fits + odds.started);
+  const guess = more.length > 0 && !isFiller(more) && speaker === '';
+  return [...ideas, ...asked.map((idea) => ({ ...idea, guess, unsaid: known.length === 0 }))];
+}
+
+/** Words that add nothing: "going on", "done now". */
+function isFiller(rest: readonly string[]): boolean {
+  return rest.every((word) =>
+    ['on', 'now', 'again', 'please', 'over', 'out', 'with', 'it'].includes(word.toLowerCase()),
+  );
 }
 
 /** What is offered when nothing was said yet about a task that stands so. */
@@ -86,9 +102,9 @@ function ideaOf(
 }
 
 /** A keep-off task is asked for, and refused while anybody may stand in its way; that it ran all the same can be told. */
-function askToStart(task: Task, verbs: readonly Verb[], score: number, guess: boolean): Idea[] {
+function askToStart(task: Task, verbs: readonly Verb[], score: number): Idea[] {
   if (!task.keepOff || !verbs.includes('started')) return [];
-  return [{ meant: { kind: 'start-keep-off', body: { task: task.id } }, score: score + 1, guess }];
+  return [{ meant: { kind: 'start-keep-off', body: { task: task.id } }, score: score + 1 }];
 }
 
 /** "half", "quarter", "50%", "part 50": the share that is done, 0 to 1; null when none is said. */

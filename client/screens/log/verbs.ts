@@ -1,9 +1,9 @@
 /** What can be said about a task. */
 export const taskVerbs = {
-  started: ['started', 'start', 'begun', 'began'],
+  started: ['started', 'start', 'starts', 'starting', 'begun', 'began', 'begin'],
   finished: ['done', 'finished', 'finish', 'complete', 'completed'],
   stopped: ['stopped', 'stop', 'held'],
-  resumed: ['resumed', 'again', 'going', 'on'],
+  resumed: ['resumed', 'resume', 'again', 'going', 'go', 'goes', 'on', 'continue', 'continues'],
   part: ['part', 'half', 'quarter'],
 } as const;
 
@@ -21,12 +21,15 @@ export const siteVerbs = {
   load: ['load', 'truck'],
   clear: ['clear', 'seen'],
   short: ['short', 'missing'],
-  miss: ['miss', 'near'],
+  miss: ['miss'],
   water: ['water'],
   wind: ['wind'],
   halt: ['halt'],
   undo: ['undo', 'withdraw'],
 } as const;
+
+/** What a slip of the finger must not say: only the whole word means it. */
+const wholeOnly: ReadonlySet<string> = new Set(['halt', 'undo', 'miss']);
 
 type Vocabulary = Readonly<Record<string, readonly string[]>>;
 
@@ -40,5 +43,14 @@ export function meanings<Words extends Vocabulary>(
   const all = Object.keys(vocabulary) as (keyof Words & string)[];
   const whole = all.filter((meaning) => vocabulary[meaning]?.includes(typed));
   if (whole.length > 0) return whole;
-  return all.filter((meaning) => vocabulary[meaning]?.some((one) => one.startsWith(typed)));
+  return all.filter(
+    (meaning) =>
+      !wholeOnly.has(meaning) && vocabulary[meaning]?.some((one) => one.startsWith(typed)),
+  );
+}
+
+/** Whether a word is one of these in full, and not only its first letters. */
+export function isWhole(vocabulary: Vocabulary, word: string | undefined): boolean {
+  const typed = word?.toLowerCase() ?? '';
+  return Object.values(vocabulary).some((known) => known.includes(typed));
 }

@@ -3,6 +3,7 @@ import { mayWorkAt } from '#domain/progress/plannedCrews.ts';
 import { breachesOf } from '#domain/progress/rules/breaches.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
+import { clock } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import type { Meant } from './reading.ts';
 
@@ -19,6 +20,10 @@ export function warningOf(state: BuildState, meant: Meant | null, at: number): s
       const told = { ...meant, id: '', by, happenedAt, receivedAt: happenedAt };
       const broken = breachesOf(state, told, happenedAt)[0];
       if (broken) return words.log.wouldBreak(broken.sentence);
+      const since = startOf(state, meant);
+      if (since !== null && at < Date.parse(since)) {
+        return words.log.beforeStart(clock(since, state.zone));
+      }
       const task = orderIndex(state.work).task.get(meant.body.task);
       return task && !mayWorkAt(state, task, meant.body.crew) ? words.log.notItsTask : null;
     }
@@ -30,4 +35,11 @@ export function warningOf(state: BuildState, meant: Meant | null, at: number): s
     default:
       return null;
   }
+}
+
+/** When the crew was told at it, where the report is one that comes after; null otherwise. */
+function startOf(state: BuildState, { kind, body }: Meant): string | null {
+  if (kind !== 'tell-finished' && kind !== 'tell-part' && kind !== 'tell-stopped') return null;
+  const share = state.tasks[body.task]?.shares.find(({ crew }) => crew === body.crew);
+  return share?.startedAt ?? null;
 }

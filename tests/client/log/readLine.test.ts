@@ -3,6 +3,7 @@ import Value from 'typebox/value';
 import { describe, expect, it } from 'vitest';
 import { readLine } from '#client/screens/log/readLine.ts';
 import { wireBodies } from '#shared/wireBodies.ts';
+import { state as larchFord, now as larchNow } from '../fixtures/larchFord.ts';
 import { smallNow, standingSo } from '../support/smallBuild.ts';
 
 const atWork = standingSo('bay-9-left', {
@@ -57,7 +58,32 @@ describe('a line from the radio', () => {
     ['left off 7/7', 'tell-off', { task: 'move-5', crew: 'left', off: 7, of: 7 }],
     ['left off 6 of 7', 'tell-off', { task: 'move-5', crew: 'left', off: 6, of: 7 }],
     ['left off 7/7 71', 'tell-off', { task: 'move-5', crew: 'left', off: 7, of: 7 }],
-    ['right off', 'tell-off', { task: 'move-5', crew: 'right', off: 6, of: 6 }],
+    ['left off seven of seven', 'tell-off', { task: 'move-5', crew: 'left', off: 7, of: 7 }],
+    ['done left 57', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['57 done left', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['left girder, bay 9 done, 13:28', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['bay 9 left done', 'tell-finished', { task: 'bay-9-left', crew: 'left' }],
+    ['left go on', 'tell-resumed', { task: 'bay-9-left', crew: 'left' }],
+    [
+      'near bank clear Ames 18',
+      'tell-clear',
+      { task: 'move-5', bank: 'near', name: 'Ames', people: 18 },
+    ],
+    [
+      'far bank seen clear Stroud 4',
+      'tell-clear',
+      { task: 'move-5', bank: 'far', name: 'Stroud', people: 4 },
+    ],
+    [
+      'left one hurt hand crushed',
+      'tell-hurt',
+      { crew: 'left', what: 'hand crushed', outOfWork: false },
+    ],
+    ['left short 8 pins', 'tell-short', { part: 'pins', count: 8 }],
+    ['truck 2 here', 'tell-load-in', { load: 'truck-5' }],
+    ['water falling 3', 'tell-water', { rise: -0.03, level: null }],
+    ['stop', 'halt', { why: '' }],
+    ['stop, stop, stop', 'halt', { why: '' }],
     [
       'clear near Ames 18',
       'tell-clear',
@@ -96,9 +122,16 @@ describe('a line from the radio', () => {
     }
   });
 
-  it('takes a time of day that is still to come as yesterday’s, but a watch slightly ahead as now', () => {
-    expect(first('left 57 done 23:50')?.at).toBe(Date.parse('2026-11-24T22:50:00Z'));
+  it('sends no time of day that is still to come or before the build, but takes a watch slightly ahead as now', () => {
+    expect(first('left 57 done 23:50')).toMatchObject({ meant: null });
+    expect(first('left 57 done 23:50')?.sentence).toContain('ask for the time again');
+    const overnight = { ...atWork, start: '2026-11-24T20:00:00Z' };
+    expect(first('left 57 done 23:50', overnight)?.at).toBe(Date.parse('2026-11-24T22:50:00Z'));
     expect(first('left 57 done 13:36')?.at).toBe(smallNow);
+  });
+
+  it('says so when work was told done before it was told started', () => {
+    expect(first('left 57 done 13:00')?.warning).toContain('told started at 13:28');
   });
 
   it('names the crew’s chief as the speaker unless the line names another', () => {
@@ -108,6 +141,7 @@ describe('a line from the radio', () => {
       at: Date.parse('2026-11-25T12:28:00Z'),
       meant: { body: { why: 'jammed' } },
     });
+    expect(first('left 57 done by Pte Hill')).toMatchObject({ by: 'Pte Hill', guess: false });
     expect(first('60 started')?.by).toBeNull();
   });
 
@@ -149,6 +183,38 @@ describe('a line from the radio', () => {
       'tell-started',
     ]);
     expect(read('71 started')[1]?.warning).toContain('without being asked for');
+  });
+
+  it('lets Enter alone send nothing that was not said', () => {
+    // A count, a crew, a task, a load or an arrival that nobody named; words that were not understood.
+    const unsaid = ['left off', 'r 5 fit', 'load 2', 'load deck', 'left 57 doen', 'bay 9 done'];
+    for (const line of [...unsaid, 'left 57 done and 58 started', 'l', 's', '57', '']) {
+      const best = first(line);
+      expect(best?.guess === false && best.meant !== null, line).toBe(false);
+    }
+    expect(first('left down', halted)?.guess).toBe(true);
+    // Letters on the way to a word that calls everybody to a stop, or takes something back, are not that word.
+    for (const line of ['h', 'hal', 'u', 'und', 'm'])
+      expect(read(line).every(({ guess, meant }) => guess || meant === null)).toBe(true);
+    for (const line of ['load in', 'truck late 12'])
+      expect(read(line).filter(({ guess, meant }) => !guess && meant).length).toBeLessThan(2);
+  });
+
+  it('says which number there is no task for', () => {
+    for (const line of ['999 done', 'left 999 done', 'done 999']) {
+      expect(first(line)).toMatchObject({ meant: null });
+      expect(first(line)?.sentence).toContain('no task 999');
+    }
+  });
+
+  it('lists the crews that have not told off, or not answered a halt, one to be chosen after the other', () => {
+    const off = readLine('off', { state: larchFord, now: larchNow, you });
+    expect(off.map(({ meant }) => meant?.kind)).toEqual(off.map(() => 'tell-off'));
+    expect(off.length).toBeGreaterThan(1);
+    expect(off.every(({ guess }) => guess)).toBe(true);
+    const down = read('all down', halted);
+    expect(down.map(({ meant }) => meant?.kind)).toEqual(down.map(() => 'acknowledge-halt'));
+    expect(first('down')).toMatchObject({ meant: null });
   });
 
   it('left empty offers what is under way first', () => {
