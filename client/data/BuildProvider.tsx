@@ -95,6 +95,7 @@ export function BuildProvider({ build, secret, meanwhile, children }: Props) {
     send: sender.send,
     sendings,
     dismiss: sender.dismiss,
+    takeBack: sender.takeBack,
     api,
     jobs: heard.jobs,
   };

@@ -38,7 +38,7 @@ export function withOwnTells(
 
 /** Told here, and not in the state yet: on its way, or confirmed and not yet heard back through the feed. */
 function isAhead(one: Sending, number: number): boolean {
-  if (!(one.kind in tells)) return false;
+  if (!(one.kind in tells) || one.takenBack) return false;
   if (isOpen(one)) return true;
   return one.receipt?.outcome === 'recorded' && one.receipt.entry > number;
 }

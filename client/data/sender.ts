@@ -22,6 +22,8 @@ export type Sending = {
   readonly state: 'sending' | 'waiting' | 'recorded' | 'refused' | 'no-answer';
   readonly tries: number;
   readonly receipt: Receipt | null;
+  /** Taken back before its answer came: it counts for nothing here, and is withdrawn if it has arrived. */
+  readonly takenBack?: true;
 };
 
 export type Extra = {
@@ -41,23 +43,35 @@ export type Sender = Readable<readonly Sending[]> & {
   readonly send: Send;
   /** Takes an answered command off the page. */
   readonly dismiss: (id: string) => void;
+  /** Takes a tell back that has no answer yet: one never tried leaves no trace, another is withdrawn once it is in. */
+  readonly takeBack: (id: string, why: string) => void;
   /** The network may be back: try now. */
   readonly nudge: () => void;
 };
 
 /** A tell is a fact and waits as long as it must; an ask is a decision for now and goes stale. */
 const askPatience = 30_000;
+/** A halt is tried again this soon, however long it has failed: milliseconds. */
+const haltPause = 2000;
 /** Answered commands kept for "what became of it". */
 const kept = 30;
 
-type Job = { sending: Sending; resolve: (sent: Sent) => void; born: number };
+type Job = {
+  sending: Sending;
+  resolve: (sent: Sent) => void;
+  born: number;
+  /** Why it was taken back. */
+  back?: string;
+};
 
 /** Sends commands of one link, in order, each under one id for good. A halt waits for nothing. */
 export function createSender(api: Api, clock: Clock, ids: Ids, build: string): Sender {
   const cell = createCell<readonly Sending[]>([]);
   const queue: Job[] = [];
+  const unanswered = new Map<string, Job>();
   let working = false;
-  let hurry = (): void => {};
+  /** Everyone who rests between two tries: the queue, and each halt beside it. */
+  const resting = new Set<() => void>();
 
   const show = (job: Job, change: Partial<Sending>): void => {
     job.sending = { ...job.sending, ...change };
@@ -69,7 +83,7 @@ export function createSender(api: Api, clock: Clock, ids: Ids, build: string): S
 
   async function attempt(job: Job): Promise<boolean> {
     const { id, kind, body, saidBy, happenedAt, tries } = job.sending;
-    show(job, { state: tries === 0 ? 'sending' : 'waiting', tries: tries + 1 });
+    show(job, { tries: tries + 1 });
     const request: CommandRequest = {
       id,
       kind,
@@ -82,31 +96,42 @@ export function createSender(api: Api, clock: Clock, ids: Ids, build: string): S
     const busy = answer.kind === 'refused' && answer.status === 429;
     const receipt = busy ? null : receiptOf(id, answer);
     if (receipt) {
+      unanswered.delete(id);
       show(job, { state: receipt.outcome, receipt });
       job.resolve(receipt);
+      if (job.back !== undefined && receipt.outcome === 'recorded') {
+        void send('withdraw', { entry: receipt.entry, why: job.back });
+      }
       return true;
     }
     if (kind in asks && clock.now() - job.born > askPatience) {
+      unanswered.delete(id);
       show(job, { state: 'no-answer' });
       job.resolve({ id, outcome: 'no-answer' });
       return true;
     }
-    show(job, { state: 'waiting' });
+    // What stands behind one that does not get through does not get through either.
+    for (const each of [job, ...queue]) show(each, { state: 'waiting' });
     return false;
   }
 
-  function rest(tries: number): Promise<void> {
+  function rest(milliseconds: number): Promise<void> {
     return new Promise((resolve) => {
-      const cancel = clock.after(backoff(tries), resolve);
-      hurry = () => {
+      const go = (): void => {
         cancel();
+        resting.delete(go);
         resolve();
       };
+      const cancel = clock.after(milliseconds, go);
+      resting.add(go);
     });
   }
 
   async function finish(job: Job): Promise<void> {
-    while (!(await attempt(job))) await rest(job.sending.tries);
+    while (!(await attempt(job))) {
+      const pause = backoff(job.sending.tries);
+      await rest(job.sending.kind === 'halt' ? Math.min(haltPause, pause) : pause);
+    }
   }
 
   async function work(): Promise<void> {
@@ -116,36 +141,61 @@ export function createSender(api: Api, clock: Clock, ids: Ids, build: string): S
     working = false;
   }
 
+  const send: Send = (kind, body, extra = {}) =>
+    new Promise((resolve) => {
+      const job: Job = {
+        born: clock.now(),
+        resolve,
+        sending: {
+          id: ids.mint(),
+          kind,
+          body,
+          ...(extra.saidBy === undefined ? {} : { saidBy: extra.saidBy }),
+          happenedAt: extra.happenedAt ?? new Date(clock.now()).toISOString(),
+          state: cell.read().some(isUnsent) ? 'waiting' : 'sending',
+          tries: 0,
+          receipt: null,
+        },
+      };
+      unanswered.set(job.sending.id, job);
+      show(job, {});
+      if (kind === 'halt') {
+        void finish(job);
+      } else {
+        queue.push(job);
+        void work();
+      }
+    });
+
+  function takeBack(id: string, why: string): void {
+    const job = unanswered.get(id);
+    if (!job || job.sending.kind === 'halt' || job.sending.kind in asks) return;
+    if (job.sending.tries > 0) {
+      job.back = why;
+      show(job, { takenBack: true });
+      return;
+    }
+    unanswered.delete(id);
+    queue.splice(queue.indexOf(job), 1);
+    cell.write(cell.read().filter((one) => one.id !== id));
+    job.resolve({ id, outcome: 'no-answer' });
+  }
+
   return {
     read: cell.read,
     subscribe: cell.subscribe,
-    send: (kind, body, extra = {}) =>
-      new Promise((resolve) => {
-        const job: Job = {
-          born: clock.now(),
-          resolve,
-          sending: {
-            id: ids.mint(),
-            kind,
-            body,
-            ...(extra.saidBy === undefined ? {} : { saidBy: extra.saidBy }),
-            happenedAt: extra.happenedAt ?? new Date(clock.now()).toISOString(),
-            state: 'sending',
-            tries: 0,
-            receipt: null,
-          },
-        };
-        show(job, {});
-        if (kind === 'halt') {
-          void finish(job);
-        } else {
-          queue.push(job);
-          void work();
-        }
-      }),
+    send,
+    takeBack,
     dismiss: (id) => cell.write(cell.read().filter((one) => one.id !== id || isOpen(one))),
-    nudge: () => hurry(),
+    nudge: () => {
+      for (const go of [...resting]) go();
+    },
   };
+}
+
+/** Tried and not through, or behind one that is not. */
+export function isUnsent(one: Sending): boolean {
+  return one.state === 'waiting';
 }
 
 /** Not answered yet: such a command never leaves the page. */

@@ -30,6 +30,7 @@ export type BuildView = {
   /** Commands on their way and what became of the last ones, oldest first. */
   readonly sendings: readonly Sending[];
   readonly dismiss: Sender['dismiss'];
+  readonly takeBack: Sender['takeBack'];
   readonly api: Api;
   /** Long jobs of the server under way. */
   readonly jobs: Readonly<Record<string, { readonly done: number; readonly of: number }>>;

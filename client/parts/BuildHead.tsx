@@ -1,4 +1,4 @@
-import { isOpen } from '../data/sender.ts';
+import { isUnsent } from '../data/sender.ts';
 import { useBuild } from '../data/useBuild.ts';
 import { useNow } from '../data/useNow.ts';
 import { clock, dateTimeGroup, zoneName } from '../words/units.ts';
@@ -11,7 +11,7 @@ import { ThemeSwitch } from './ThemeSwitch.tsx';
 export function BuildHead({ page }: { readonly page: string }) {
   const { state, linkKey, skew, sendings } = useBuild();
   const now = useNow(1000, skew);
-  const unsent = sendings.filter((one) => isOpen(one) && one.tries > 0).length;
+  const unsent = sendings.filter(isUnsent).length;
   return (
     <div className="build-head">
       <div className="build-head-name">

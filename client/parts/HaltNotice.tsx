@@ -5,8 +5,9 @@ import { words } from '../words/words.ts';
 
 /** Says loudly that a halt is on, since when, who called it and why. Nothing when there is none. */
 export function HaltNotice({ children }: { readonly children?: ReactNode }) {
-  const { state } = useBuild();
-  const { halt, zone } = state;
+  // A halt called here counts here at once, sent or not.
+  const { told } = useBuild();
+  const { halt, zone } = told;
   return (
     <div role="alert">
       {halt ? (

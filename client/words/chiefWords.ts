@@ -146,6 +146,7 @@ export const chiefWords = {
     sending: 'sending',
     waiting: 'NOT SENT, trying again',
     refused: (sentence: string) => `refused. ${sentence}`,
+    takenBack: 'taken back',
     undo: 'Undo',
     undoWhy: 'pressed by mistake',
     unsent: (count: number) =>

@@ -5,7 +5,7 @@ export const haltWords = {
     call: 'Halt everyone',
     again: 'Halt is on',
     sending: 'Calling the halt',
-    noAnswer: 'No answer: call the halt by voice and radio.',
+    unheard: 'NOT SENT: nobody else knows yet. Call the halt by voice and radio. Trying again.',
     on: (time: string) => `Halt since ${time}: loads down, everyone off`,
     by: (name: string, why: string) =>
       why === '' ? `Called by ${name}.` : `Called by ${name}: ${why}.`,

@@ -1,4 +1,4 @@
-import { isOpen, type Sending } from '../../data/sender.ts';
+import { isUnsent, type Sending } from '../../data/sender.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { entrySentence } from '../../words/entryWords.ts';
 import { clock } from '../../words/units.ts';
@@ -13,7 +13,7 @@ export function LastTold() {
   const undoable = useUndoable();
   const said = words.chief.last;
   const last = sendings.findLast(({ kind }) => kind !== 'start-keep-off');
-  const open = sendings.filter((one) => isOpen(one) && one.tries > 0);
+  const open = sendings.filter(isUnsent);
   return (
     <div className="last-told" role="status">
       {last ? (
@@ -36,6 +36,7 @@ export function LastTold() {
 
 function stateWords(one: Sending): string {
   const said = words.chief.last;
+  if (one.takenBack) return said.takenBack;
   if (one.state === 'sending') return said.sending;
   if (one.state === 'waiting') return said.waiting;
   if (one.receipt?.outcome === 'recorded') return said.recorded(one.receipt.entry);

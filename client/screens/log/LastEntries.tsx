@@ -1,7 +1,7 @@
 import { tells } from '#domain/progress/command.ts';
 import type { Entry } from '#domain/progress/entry.ts';
 import { entryKinds } from '#domain/progress/entry.ts';
-import { isOpen } from '../../data/sender.ts';
+import { isUnsent } from '../../data/sender.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { useLastEntries } from '../../data/useLastEntries.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -71,7 +71,7 @@ export function LastEntries() {
 /** What this laptop has not got through yet, so that nobody sends it twice. */
 function Unsent() {
   const { state, sendings } = useBuild();
-  const open = sendings.filter((one) => isOpen(one) && one.tries > 0);
+  const open = sendings.filter(isUnsent);
   if (open.length === 0) return null;
   return (
     <ul className="last-entries">

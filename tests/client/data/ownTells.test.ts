@@ -32,6 +32,10 @@ describe('a tell of this device', () => {
     expect(statusAfter(sending({}))).toBe('done');
   });
 
+  it('shows no more once it was taken back', () => {
+    expect(statusAfter(sending({ takenBack: true }))).toBe('at-work');
+  });
+
   it('still shows between its receipt and the feed', () => {
     const receipt = { id: '0'.repeat(32), outcome: 'recorded', entry: 241, breaches: [] } as const;
     expect(statusAfter(sending({ state: 'recorded', receipt }))).toBe('done');

@@ -82,6 +82,37 @@ describe('a command on its way', () => {
     expect(sender.read()[0]?.state).toBe('recorded');
   });
 
+  it('is tried again at once with a halt beside it, when the network comes back', async () => {
+    let up = false;
+    const { sender, clock } = senderWith((call) => (up ? recorded(call) : 'down'));
+    void sender.send('tell-finished', done('B9R'));
+    void sender.send('halt', { why: '' });
+    await clock.advance(60_000);
+    up = true;
+    sender.nudge();
+    await settle();
+    await settle();
+    expect(sender.read().map(({ state }) => state)).toEqual(['recorded', 'recorded']);
+  });
+
+  it('is tried every few seconds when it is a halt, however long the network is down', async () => {
+    const { sender, calls, clock } = senderWith(() => 'down');
+    void sender.send('halt', { why: '' });
+    await clock.advance(60_000);
+    const before = calls.length;
+    await clock.advance(10_000);
+    expect(calls.length - before).toBeGreaterThanOrEqual(4);
+  });
+
+  it('shows what waits behind it as not sent too', async () => {
+    const { sender } = senderWith(() => 'down');
+    void sender.send('tell-finished', done('B9R'));
+    void sender.send('tell-started', done('B10R'));
+    await settle();
+    void sender.send('tell-strength', { crew: 'right', fit: 6 });
+    expect(sender.read().map(({ state }) => state)).toEqual(['waiting', 'waiting', 'waiting']);
+  });
+
   it('is tried again when the server is busy', async () => {
     const { sender, clock } = senderWith((call, index) =>
       index === 0
@@ -91,6 +122,43 @@ describe('a command on its way', () => {
     void sender.send('tell-finished', done('B9R'));
     await clock.advance(2000);
     expect(sender.read()[0]?.state).toBe('recorded');
+  });
+});
+
+describe('a tell taken back before its answer', () => {
+  it('leaves no trace when it was never tried', async () => {
+    let up = false;
+    const { sender, calls, clock } = senderWith((call) => (up ? recorded(call) : 'down'));
+    void sender.send('tell-finished', done('B9R'));
+    void sender.send('tell-finished', done('B10R'));
+    await settle();
+    sender.takeBack(sender.read()[1]!.id, 'slipped');
+    expect(sender.read()).toHaveLength(1);
+    up = true;
+    await clock.advance(60_000);
+    expect(calls.every((call) => bodyOf(call).body.task === 'B9R')).toBe(true);
+  });
+
+  it('is withdrawn as soon as it is in, because it may have arrived', async () => {
+    let up = false;
+    const { sender, calls, clock } = senderWith((call) => (up ? recorded(call) : 'down'));
+    void sender.send('tell-finished', done('B9R'));
+    await settle();
+    sender.takeBack(sender.read()[0]!.id, 'slipped');
+    up = true;
+    await clock.advance(60_000);
+    expect(bodyOf(calls.at(-1)!)).toMatchObject({
+      kind: 'withdraw',
+      body: { entry: 7, why: 'slipped' },
+    });
+  });
+
+  it('is never a halt', async () => {
+    const { sender } = senderWith(() => 'down');
+    void sender.send('halt', { why: '' });
+    await settle();
+    sender.takeBack(sender.read()[0]!.id, 'slipped');
+    expect(sender.read()[0]?.takenBack).toBeUndefined();
   });
 });
 

@@ -35,6 +35,7 @@ function view(change: Partial<BuildView> = {}): BuildView {
     send: () => new Promise(() => {}),
     sendings: [],
     dismiss: () => {},
+    takeBack: () => {},
     api,
     jobs: {},
     ...change,
