@@ -5,6 +5,7 @@ export const chiefWords = {
     people: (count: number) => (count === 1 ? '1 person' : `${count} people`),
     side: { left: 'left, facing the far bank', right: 'right, facing the far bank' },
     with: (crews: string) => `with ${crews}`,
+    withMany: (count: number) => `with ${count} other crews`,
     number: (number: number) => `task ${number}`,
     attempt: (attempt: number) => `again, attempt ${attempt}`,
     since: (at: string, usual: string) => `since ${at}, usually ${usual}`,
@@ -33,7 +34,10 @@ export const chiefWords = {
     noCrew: 'This card has no crew',
     noCrewMore: 'A chief’s link names a crew. Ask the leader for one.',
     whose: 'Whose card',
-    following: (job: string) => `then ${job}`,
+    following: (job: string, people: string) => `then ${job} · ${people}`,
+    first: (job: string) => `By plan first: ${job}`,
+    outOfTurn: (job: string) =>
+      `Out of turn: it takes people that ${job} needs. Ask the leader before you start it.`,
     next: 'Next',
     nothingNext: 'Nothing more by plan.',
     hold: 'Only the inspector passes this. Call the inspector.',
@@ -99,6 +103,12 @@ export const chiefWords = {
     send: 'Tell it',
   },
   keepOff: {
+    running: (task: string, at: string) =>
+      `Keep off: ${task} is running${at === '' ? '' : ` since ${at}`}`,
+    closed: (zones: string) => `Closed: ${zones}.`,
+    ownStay: (own: number) =>
+      `${own} of yours ${own === 1 ? 'takes' : 'take'} part; all others stay off until it is told done.`,
+    allStay: 'All of yours stay off until it is told done.',
     coming: (task: string) => `Next keep-off: ${task}`,
     off: (off: number, of: number) => `Off, ${off} of ${of}`,
     offBut: (own: number) =>

@@ -25,6 +25,7 @@ export function CardJobs() {
   const { now: atWork, ready, next } = crewNow(state, crew, iso(now));
   const startable = state.halt ? [] : ready.filter((job) => !isForOthersToAsk(state, job, crew));
   const jobs = startable.slice(0, Math.max(0, mostJobs - atWork.length));
+  const first = jobs.find(({ ahead }) => ahead)?.ahead;
   const keepOff = state.halt ? null : comingKeepOff(state, crew, now);
   const later = [...startable.filter((job) => !jobs.includes(job)), ...next].slice(0, 2);
   return (
@@ -34,6 +35,12 @@ export function CardJobs() {
       ))}
       {/* Getting people off comes before starting anything new. */}
       {keepOff ? <KeepOffNext task={keepOff.task} own={keepOff.own} /> : null}
+      {first ? (
+        <section className="stack-tight">
+          <h2>{said.first(first.name)}</h2>
+          <p>{first.sentence}</p>
+        </section>
+      ) : null}
       {jobs.map((job) => (
         <JobBlock key={job.task} job={job} />
       ))}
@@ -50,9 +57,7 @@ export function CardJobs() {
       <section className="card-next" aria-label={said.next}>
         {later.length === 0 ? <p className="second">{said.nothingNext}</p> : null}
         {later.map((job) => (
-          <p key={job.task}>
-            {said.following(job.name)} · {job.people}
-          </p>
+          <p key={job.task}>{said.following(job.name, said.people(job.people))}</p>
         ))}
       </section>
       {sheet === 'strength' ? <StrengthSheet onClose={() => setSheet(null)} /> : null}

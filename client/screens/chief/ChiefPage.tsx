@@ -14,6 +14,7 @@ import { words } from '../../words/words.ts';
 import { CardJobs } from './CardJobs.tsx';
 import { CardContext } from './card.ts';
 import { HaltCard } from './HaltCard.tsx';
+import { KeepOffRunning } from './KeepOffRunning.tsx';
 import { LastTold } from './LastTold.tsx';
 import { useAwake } from './useAwake.ts';
 import { Warnings } from './Warnings.tsx';
@@ -96,6 +97,7 @@ export default function ChiefPage() {
         }
       >
         <HaltCard />
+        <KeepOffRunning />
         <Warnings />
         <CardJobs />
         <div className="card-bottom">

@@ -13,6 +13,9 @@ import { PartSheet } from './PartSheet.tsx';
 import { StopSheet } from './StopSheet.tsx';
 import { Tick } from './Tick.tsx';
 
+/** More crews than this are counted, not named: a card is read at a glance. */
+const mostNamed = 5;
+
 /** One job of the card: what, who, where, what can hurt, and the one big tick. */
 export function JobBlock({ job }: { readonly job: Job }) {
   const { state, crew, send, awake, press } = useCard();
@@ -35,7 +38,11 @@ export function JobBlock({ job }: { readonly job: Job }) {
           said.people(job.people),
           ...(side ? [said.side[side]] : []),
           ...(job.with.length > 0
-            ? [said.with(inWords(job.with.map((each) => crewLabel(state, each))))]
+            ? [
+                job.with.length > mostNamed
+                  ? said.withMany(job.with.length)
+                  : said.with(inWords(job.with.map((each) => crewLabel(state, each)))),
+              ]
             : []),
         ].join(' · ')}
       </p>
@@ -47,6 +54,7 @@ export function JobBlock({ job }: { readonly job: Job }) {
           ...(job.part > 0 && job.part < 1 ? [said.part(percent(job.part))] : []),
         ].join(' · ')}
       </p>
+      {job.ahead ? <p className="warn">{said.outOfTurn(job.ahead.name)}</p> : null}
       {standing.disputed ? <p className="warn">{said.disputed}</p> : null}
       {standing.flagged ? <p className="warn">{said.flagged}</p> : null}
       {job.status === 'stopped' ? <p className="warn">{said.stoppedWhy(job.why ?? '')}</p> : null}

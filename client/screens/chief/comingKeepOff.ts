@@ -1,4 +1,5 @@
 import { expectedCrews, peopleFrom } from '#domain/progress/plannedCrews.ts';
+import { isAtWork } from '#domain/progress/standing.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
 import type { Task } from '#domain/tasks/task.ts';
@@ -21,13 +22,26 @@ export function comingKeepOff(
   const next = order
     .map((id) => state.work.tasks.find((task) => task.id === id))
     .find((task) => task?.keepOff && state.tasks[task.id]?.status === 'to-come');
-  if (!next) return null;
+  // While another one closes the same ground, "off" for the next says nothing of what will be then.
+  if (!next || runningKeepOffs(state).some((task) => sharesZone(task, next))) return null;
   const conditions = keepOffCheck(state, next.id, iso(now));
   if (!conditions.some(({ kind, of }) => kind === 'off' && of === crew)) return null;
   const inOrder = conditions.every(({ kind, met }) => met || (kind !== 'order' && kind !== 'hold'));
   if (!inOrder && !isNear(state, next.id, now)) return null;
   const takesPart = expectedCrews(state.plan, next).named.includes(crew);
   return { task: next, own: takesPart ? peopleFrom(state.plan, next, crew) : 0 };
+}
+
+/** The keep-off tasks that run now: their zones are closed to all but their own people. */
+export function runningKeepOffs(state: BuildState): readonly Task[] {
+  return state.work.tasks.filter(({ id, keepOff }) => {
+    const standing = state.tasks[id];
+    return keepOff && standing !== undefined && isAtWork(standing);
+  });
+}
+
+function sharesZone(one: Task, other: Task): boolean {
+  return one.zones.some((zone) => other.zones.includes(zone));
 }
 
 /** The crew that asks for a keep-off task to start: the one that gives most people to it. */

@@ -25,12 +25,14 @@ export type Job = {
   /** The other crews of a joint task. */
   readonly with: readonly string[];
   readonly readiness: Readiness;
+  /** Earlier work of the plan that waits, and whose people this would take: it is out of turn. */
+  readonly ahead?: { readonly name: string; readonly sentence: string };
 };
 
 export type CrewNow = {
   /** At work or stopped. */
   readonly now: readonly Job[];
-  /** What the plan gives the crew next and could start: at most two, for two half-crews. */
+  /** What the plan gives the crew next and could start: at most two, for two half-crews, with people for both. */
   readonly ready: readonly Job[];
   /** The two after those. */
   readonly next: readonly Job[];
@@ -49,9 +51,42 @@ export function crewNow(state: BuildState, crewId: string, now: string): CrewNow
     const begun = share?.status === 'at-work' || share?.status === 'stopped';
     (begun ? atWork : toCome).push(jobOf(state, task, crewId, now));
   }
-  const ready = toCome.filter((job) => job.readiness.ready).slice(0, 2);
-  const next = toCome.filter((job) => !ready.includes(job)).slice(0, 2);
+  const ready = withPeopleFor(state, crewId, atWork, toCome);
+  const next = toCome.filter(({ task }) => !ready.some((job) => job.task === task)).slice(0, 2);
   return { now: atWork, ready, next };
+}
+
+/** The jobs to come that can start now, as far as people go; each says which earlier one it would leave short. */
+function withPeopleFor(
+  state: BuildState,
+  crewId: string,
+  atWork: readonly Job[],
+  toCome: readonly Job[],
+): Job[] {
+  const busy = atWork.filter(({ status }) => status === 'at-work');
+  const fit = state.crews[crewId]?.fit ?? Number.POSITIVE_INFINITY;
+  let free = busy.reduce((left, { people }) => left - people, fit);
+  let kept = 0;
+  let waiting: Job | undefined;
+  const ready: Job[] = [];
+  for (const job of toCome) {
+    if (ready.length === 2) break;
+    if (!job.readiness.ready) {
+      // Without a plan there is no turn to keep.
+      if (state.plan) {
+        waiting ??= job;
+        kept = Math.max(kept, job.people);
+      }
+    } else if (ready.length === 0 || job.people <= free) {
+      ready.push(waiting && job.people > free - kept ? { ...job, ahead: aheadOf(waiting) } : job);
+      free -= job.people;
+    }
+  }
+  return ready;
+}
+
+function aheadOf({ name, readiness: { waitsFor } }: Job): NonNullable<Job['ahead']> {
+  return { name, sentence: waitsFor[0]?.sentence ?? '' };
 }
 
 function tasksInOrder({ plan, work }: BuildState): Task[] {

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { comingKeepOff, crewThatAsks } from '#client/screens/chief/comingKeepOff.ts';
+import {
+  comingKeepOff,
+  crewThatAsks,
+  runningKeepOffs,
+} from '#client/screens/chief/comingKeepOff.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import { now, state, work } from '../fixtures/larchFord.ts';
 
@@ -34,6 +38,20 @@ describe('the keep-off task to come', () => {
 
   it('leaves out a crew that has nothing more to do in its zones', () => {
     expect(comingKeepOff(readyToMove(), 'brace', now)).toBeNull();
+  });
+
+  it('is not called while another one runs on the same ground, which every card says instead', () => {
+    const running = moves[moves.indexOf(next) + 1]!;
+    const ready = readyToMove();
+    const begun = {
+      ...ready.tasks[running]!,
+      status: 'at-work' as const,
+      startedAt: new Date(now).toISOString(),
+    };
+    const moving = { ...ready, tasks: { ...ready.tasks, [running]: begun } };
+    expect(comingKeepOff(moving, 'left', now)).toBeNull();
+    expect(runningKeepOffs(moving).map(({ id }) => id)).toEqual([running]);
+    expect(runningKeepOffs(ready)).toEqual([]);
   });
 
   it('is called some minutes before its time by plan', () => {

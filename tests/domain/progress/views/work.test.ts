@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { crewNow } from '#domain/progress/views/crewNow.ts';
 import { readiness } from '#domain/progress/views/readiness.ts';
 import { zonesNow } from '#domain/progress/views/zonesNow.ts';
-import { beforeMove, clock, crew, dale, hill, log, need, site, siteWork } from '../site.ts';
+import { beforeMove, clock, crew, dale, hill, log, need, site, siteWork, task } from '../site.ts';
 
 type Given = ReturnType<typeof site>;
 
@@ -154,6 +154,37 @@ describe('a crew’s card', () => {
     const given = beforeMove();
     const [move] = crewNow(given.state, 'left', clock(21)).ready;
     expect(move).toMatchObject({ task: 'move', keepOff: true, hold: false, people: 4 });
+  });
+
+  it('offers a second job only with people for both', () => {
+    const withTwo = (people: number) => {
+      const signs = task({ id: 'signs', number: 10, needs: [need('left', people)] });
+      return card(site({ ...siteWork, tasks: [...siteWork.tasks, signs] }), 'left', 0);
+    };
+    // Pegs take six of the seven.
+    expect(withTwo(1)[1]).toEqual(['pegs', 'signs']);
+    expect(withTwo(4)).toEqual([[], ['pegs'], ['panel-left', 'lift']]);
+  });
+
+  it('says of a job out of turn which earlier one it would leave short, and what that one waits for', () => {
+    const ready = (people: number) => {
+      const signs = task({ id: 'signs', number: 10, needs: [need('left', people)] });
+      const given = site({ ...siteWork, tasks: [...siteWork.tasks, signs] });
+      given.finish('pegs', 0);
+      // Panel left takes six of the seven, and its truck is not here.
+      return crewNow(given.state, 'left', clock(5)).ready;
+    };
+    expect(ready(4)).toMatchObject([
+      {
+        task: 'signs',
+        ahead: {
+          name: 'Panel left',
+          sentence: 'Truck 1 is not here: expected in 5 min.',
+        },
+      },
+    ]);
+    expect(ready(1)[0]?.task).toBe('signs');
+    expect(ready(1)[0]?.ahead).toBeUndefined();
   });
 
   it('goes by the needs of tasks before there is a plan', () => {

@@ -1,0 +1,30 @@
+import { expectedCrews, peopleFrom } from '#domain/progress/plannedCrews.ts';
+import { inWords, taskLabel, zoneLabel } from '#domain/progress/words.ts';
+import { clock } from '../../words/units.ts';
+import { words } from '../../words/words.ts';
+import { useCard } from './card.ts';
+import { runningKeepOffs } from './comingKeepOff.ts';
+
+/** While a keep-off task runs: which ground is closed to the crew's people. It stands on every card. */
+export function KeepOffRunning() {
+  const { state, crew } = useCard();
+  const said = words.chief.keepOff;
+  return (
+    <div role="alert">
+      {runningKeepOffs(state).map((task) => {
+        const since = state.tasks[task.id]?.startedAt;
+        const takesPart = expectedCrews(state.plan, task).named.includes(crew);
+        const own = takesPart ? peopleFrom(state.plan, task, crew) : 0;
+        return (
+          <section key={task.id} className="notice strong stack-tight">
+            <h2>
+              {said.running(taskLabel(state, task.id), since ? clock(since, state.zone) : '')}
+            </h2>
+            <p>{said.closed(inWords(task.zones.map((zone) => zoneLabel(state, zone))))}</p>
+            <p>{own > 0 ? said.ownStay(own) : said.allStay}</p>
+          </section>
+        );
+      })}
+    </div>
+  );
+}
