@@ -107,7 +107,7 @@ export const chiefWords = {
       `Keep off: ${task} is running${at === '' ? '' : ` since ${at}`}`,
     closed: (zones: string) => `Closed: ${zones}.`,
     ownStay: (own: number) =>
-      `${own} of yours ${own === 1 ? 'takes' : 'take'} part; all others stay off until it is told done.`,
+      `Keep off: ${own} of yours ${own === 1 ? 'takes' : 'take'} part, all others stay off until it is told done.`,
     allStay: 'All of yours stay off until it is told done.',
     coming: (task: string) => `Next keep-off: ${task}`,
     off: (off: number, of: number) => `Off, ${off} of ${of}`,

@@ -83,7 +83,7 @@ const sentences: Sentences = {
     `${name} failed ${taskLabel(state, task)}${because(why)}`,
   halt: (_, { why }) => `Halt${because(why)}`,
   'acknowledge-halt': (state, { crew, people: count, of }) =>
-    `${crewLabel(state, crew)}: loads down, all off, ${count} of ${of}`,
+    `${crewLabel(state, crew)}: loads down, ${count} of ${of} clear`,
   withdraw: (_, { entry, why }) => `Number ${entry} withdrawn${because(why)}`,
 };
 

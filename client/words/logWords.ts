@@ -6,7 +6,7 @@ export const logWords = {
       'Crew, task number, what happened. Enter sends the marked line; the arrows mark another.',
     saidBy: 'Said by',
     saidByHint: 'Left empty: the crew’s chief, or whoever the line names after “, by”.',
-    lineExample: 'left 57 done 13:47',
+    lineExample: 'such as: left 57 done 13:47',
     send: 'Send',
     readings: 'What it may mean',
     noReading:

@@ -43,8 +43,8 @@ it('stops everyone by one press on a chief’s card, until the roll call is whol
   await tap(right.getByRole('button', { name: /^Loads down, 7 of 7 clear/ }));
   const line = log.getByRole('combobox', { name: 'What was said' });
   for (const [typed, said] of [
-    ['bracing down 3/3', /Bracing: loads down, all off, 3 of 3/],
-    ['rollers down 4/4', /Rollers, jacks: loads down, all off, 4 of 4/],
+    ['bracing down 3/3', /Bracing: loads down, 3 of 3 clear/],
+    ['rollers down 4/4', /Rollers, jacks: loads down, 4 of 4 clear/],
   ] as const) {
     await line.fill(typed);
     await log.getByRole('option', { name: said }).waitFor();

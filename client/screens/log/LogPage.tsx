@@ -60,7 +60,7 @@ function RollCallLine() {
       {open.length === 0 ? (
         <p>{words.log.haltAll}</p>
       ) : (
-        <ul>
+        <ul className="roll-call">
           {open.map(({ crew, sentence }) => (
             <li key={crew}>{sentence}</li>
           ))}

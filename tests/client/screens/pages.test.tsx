@@ -11,6 +11,7 @@ import { Meanwhile } from '#client/parts/Meanwhile.tsx';
 import { CardJobs } from '#client/screens/chief/CardJobs.tsx';
 import { CardContext } from '#client/screens/chief/card.ts';
 import { HaltCard } from '#client/screens/chief/HaltCard.tsx';
+import { KeepOffRunning } from '#client/screens/chief/KeepOffRunning.tsx';
 import CommanderPage from '#client/screens/commander/CommanderPage.tsx';
 import type { BuildState } from '#domain/progress/state.ts';
 import { forecast, now, state } from '../fixtures/larchFord.ts';
@@ -121,6 +122,29 @@ describe('the commander’s page', () => {
     const none = { ...forecast, forecast: null, why: 'No plan has been accepted yet.' };
     const text = textOf(page(<CommanderPage />, { state: bare, forecast: none }));
     expect(text).toContain('No plan');
+  });
+});
+
+describe('a running keep-off task on a chief’s card', () => {
+  const move = state.work.tasks.find(
+    ({ id, keepOff }) => keepOff && state.tasks[id]?.status === 'to-come',
+  )!;
+  const begun = {
+    ...state.tasks[move.id]!,
+    status: 'at-work' as const,
+    startedAt: new Date(now).toISOString(),
+  };
+  const moving = { ...state, tasks: { ...state.tasks, [move.id]: begun } };
+  const said = (crew: string): string => textOf(card(<KeepOffRunning />, moving, crew));
+
+  it('says what is closed to a crew that has no part in it', () => {
+    expect(said('brace')).toContain(`Keep off: ${move.name} (${move.number}) is running since`);
+    expect(said('brace')).toContain('Closed: ');
+  });
+
+  it('says to a crew that takes part how many of it, and where the others are', () => {
+    expect(said('left')).toContain('4 of yours take part, all others stay off');
+    expect(textOf(card(<KeepOffRunning />, state, 'brace')).trim()).toBe('');
   });
 });
 
