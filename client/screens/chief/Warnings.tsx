@@ -21,6 +21,9 @@ export function Warnings() {
       !event.withdrawn &&
       now - Date.parse(event.at) < shownFor,
   );
+  // One report may break several rules: it is one breach to the one who told it.
+  const entries = [...new Set(breaches.map(({ entry }) => entry))];
+  const byEntry = entries.map((entry) => breaches.filter((event) => event.entry === entry));
   return (
     <div role="alert">
       {refused.map((one) => (
@@ -33,11 +36,12 @@ export function Warnings() {
           <Button onClick={() => dismiss(one.id)}>{said.seen}</Button>
         </section>
       ))}
-      {breaches.map((event) => (
-        <section key={`${event.entry} ${event.sentence}`} className="notice strong stack">
+      {byEntry.map(([first, ...more]) => (
+        <section key={first?.entry} className="notice strong stack">
           <h2>{said.breach}</h2>
           <p>
-            {clock(event.at, state.zone)} {event.sentence}
+            {first ? `${clock(first.at, state.zone)} ${first.sentence}` : ''}
+            {more.map(({ sentence }) => ` ${sentence}`)}
           </p>
         </section>
       ))}
