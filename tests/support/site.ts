@@ -82,9 +82,15 @@ async function start(data: string, port: string): Promise<Running> {
   const main = join(root, 'dist', 'server', 'main.js');
   const args = [main, 'serve', '--data', data, '--port', port];
   const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'pipe'] });
+  // A run that is broken off must not leave its server behind.
+  const end = (): void => void child.kill('SIGKILL');
+  process.once('exit', end);
   let said = '';
   let late: NodeJS.Timeout | undefined;
-  const ended = once(child, 'exit').then(([code]) => code as number | null);
+  const ended = once(child, 'exit').then(([code]) => {
+    process.off('exit', end);
+    return code as number | null;
+  });
   const link = new Promise<{ origin: string; host: string }>((resolve, reject) => {
     const hear = (piece: Buffer): void => {
       said += piece.toString('utf8');
