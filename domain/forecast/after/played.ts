@@ -43,13 +43,21 @@ export function playedTasks(
   const expected = new Map(
     work.tasks.map(({ id, minutes }) => [id, expectedMinutes(minutes, plan.shape)]),
   );
-  const trust = trustOf([...finished.values()], (id) => expected.get(id) ?? 0);
+  const rows = new Map(work.tasks.map((task, row) => [task.id, row]));
+  const factorOf = (row: number) => {
+    const own = planned.get(work.tasks[row]!.id);
+    return factors[row]! * (own ? stretch(work.tasks[row]!, own) : 1);
+  };
+  const trust = trustOf([...finished.values()], (id) => {
+    const row = rows.get(id);
+    return row === undefined ? 0 : work.tasks[row]!.minutes.quick * factorOf(row);
+  });
   return work.tasks.flatMap((task, row): PlayedTask[] => {
     const tick = finished.get(task.id);
     const own = planned.get(task.id);
     if (!tick || !own || tick.finish === null) return [];
     const { start, finish, stops } = tick;
-    const factor = factors[row]! * stretch(task, own);
+    const factor = factorOf(row);
     return [
       {
         task: task.id,

@@ -39,7 +39,14 @@ export function learnPace(
   const known = ticks
     .filter(({ task }) => rows.has(task))
     .toSorted((one, other) => (one.task < other.task ? -1 : 1));
-  const trust = trustOf(known, (id) => expectedMinutes(work.tasks[rows.get(id)!]!.minutes, shape));
+  const factorOf = (row: number) => {
+    const own = planned.get(work.tasks[row]!.id);
+    return factors[row]! * (own ? stretch(work.tasks[row]!, own) : 1);
+  };
+  const trust = trustOf(known, (id) => {
+    const row = rows.get(id)!;
+    return work.tasks[row]!.minutes.quick * factorOf(row);
+  });
   const prior = priorPace(work, doubt);
   const moments = momentsOf(shape, doubt);
 
@@ -52,20 +59,22 @@ export function learnPace(
     const estimate = moments(task.minutes);
     const worked = workedMinutes(clock, tick.start, tick.finish ?? now, tick.stops);
     if (estimate === null || own === undefined || worked <= 0) return null;
-    const factor = factors[row]! * stretch(task, own);
+    const factor = factorOf(row);
     const crews =
       tick.crews.length > 0
         ? tick.crews
         : own.crews.filter(({ people }) => people > 0).map(({ crew }) => crew);
+    // All that weighs a task is taken from what was expected of it: weights from what was seen would favour slow work.
+    const expected = Math.exp(estimate.mean) * factor;
     const jam = (jams.get(task.id) ?? []).map(({ chance, minutes }) => ({
       chance,
-      log: Math.log1p(minutes / (Math.exp(estimate.mean) * factor)),
+      log: Math.log1p(minutes / expected),
     }));
     const mean = estimate.mean + jam.reduce((sum, { chance, log }) => sum + chance * log, 0);
     const variance =
       estimate.variance +
       jam.reduce((sum, { chance, log }) => sum + chance * (1 - chance) * log * log, 0) +
-      2 * (tellError / worked) ** 2;
+      2 * (tellError / expected) ** 2;
     const weight = tick.finish === null ? 1 : trust.get(task.id)!;
     return {
       row: loading(prior, crews),

@@ -71,6 +71,12 @@ describe('the pace learned', () => {
     expect(factorOf(learn(ticks(12, slow)), 'right')).toBeLessThan(1.12);
   });
 
+  it('weighs slow and quick work alike', () => {
+    // As much too slow as too quick, on the scale of ratios: no news of the crew.
+    const even = learn(ticks(8, (k) => usual * (k % 4 < 2 ? 1.3 : 1 / 1.3)));
+    expect(factorOf(even, 'left')).toBeCloseTo(1, 6);
+  });
+
   it('does not depend on the order of arrival', () => {
     fc.assert(
       fc.property(
@@ -91,15 +97,21 @@ describe('the pace learned', () => {
   });
 
   it('believes ticks in one go less than ticks one by one', () => {
-    const slow = ticks(8, () => 1.5 * usual);
-    const batched = slow.map((tick) => ({ ...tick, finish: 60 + tick.finish! / 1000 }));
-    const lasting = batched.map(({ finish }, k) => ({
-      ...slow[k]!,
-      start: finish - 1.5 * usual,
-      finish,
+    // Four bays of the left crew in 60 minutes, told as they went or all at the end.
+    const left = ticks(8, () => 15).filter(({ crews }) => crews[0] === 'left');
+    const batch = left.map((tick, k) => ({
+      ...tick,
+      start: k === 0 ? 0 : 59 + k / 4,
+      finish: 59.25 + k / 4,
     }));
-    expect(factorOf(learn(lasting), 'left')).toBeLessThan(factorOf(learn(slow), 'left'));
-    expect(factorOf(learn(lasting), 'left')).toBeGreaterThan(1);
+    const told = learn(left);
+    const blurred = learn(batch);
+    expect(factorOf(told, 'left')).toBeGreaterThan(1.1);
+    expect(Math.abs(Math.log(factorOf(blurred, 'left')))).toBeLessThan(
+      Math.log(factorOf(told, 'left')) / 2,
+    );
+    const open = (pace: Pace) => projected(pace, [1, 1, 0]).variance;
+    expect(open(blurred)).toBeGreaterThan(open(told));
   });
 
   it('does not take the dark, a stop or too few people for a slow crew', () => {

@@ -82,36 +82,40 @@ describe('minutes at work', () => {
   });
 });
 
-function tick(task: string, finish: number | null, crew = 'left'): Tick {
-  return { task, crews: [crew], start: 0, finish, stops: [] };
+function tick(task: string, start: number, finish: number | null, crew = 'left'): Tick {
+  return { task, crews: [crew], start, finish, stops: [] };
 }
 
 describe('how far ticks are trusted', () => {
-  const five = () => 5;
+  const four = () => 4;
 
   it('fully, one by one', () => {
-    const trust = trustOf([tick('a', 10), tick('b', 15), tick('c', 21)], five);
+    const trust = trustOf([tick('a', 0, 10), tick('b', 10, 15), tick('c', 15, 21)], four);
     expect([...trust.values()]).toEqual([1, 1, 1]);
   });
 
   it('little, where a crew ticks several jobs in one go: all of them less than one alone', () => {
-    const trust = trustOf([tick('a', 10), tick('b', 30), tick('c', 30.5), tick('d', 31)], five);
+    const ticks = [tick('a', 0, 10), tick('b', 10, 30), tick('c', 30, 30.5), tick('d', 30.5, 31)];
+    const trust = trustOf(ticks, four);
     expect(trust.get('a')).toBe(1);
     const batch = ['b', 'c', 'd'].map((task) => trust.get(task)!);
     expect(batch).toEqual([1 / 9, 1 / 9, 1 / 9]);
     expect(batch.reduce((sum, each) => sum + each, 0)).toBeLessThan(1);
   });
 
-  it('fully, where two crews finish together or the jobs are that short', () => {
-    const two = trustOf([tick('a', 10), tick('b', 10.2, 'right')], five);
-    expect([...two.values()]).toEqual([1, 1]);
-    const short = trustOf([tick('a', 10), tick('b', 11)], () => 1.5);
+  it('fully, where two jobs merely end together, or are that short', () => {
+    const halves = trustOf([tick('a', 0, 10), tick('b', 4, 10.2)], four);
+    expect([...halves.values()]).toEqual([1, 1]);
+    const crews = trustOf([tick('a', 0, 10), tick('b', 9.5, 10.2, 'right')], four);
+    expect(crews.get('a')).toBe(1);
+    const short = trustOf([tick('a', 0, 10), tick('b', 10, 11)], () => 1);
     expect([...short.values()]).toEqual([1, 1]);
   });
 
   it('not at all yet while they are at work, and whatever their order', () => {
-    const ticks = [tick('a', 30), tick('b', 30.5), tick('c', null)];
-    expect(trustOf(ticks, five)).toEqual(trustOf(ticks.toReversed(), five));
-    expect(trustOf(ticks, five).has('c')).toBe(false);
+    const ticks = [tick('a', 0, 30), tick('b', 30, 30.5), tick('c', 0, null)];
+    expect(trustOf(ticks, four).get('b')).toBe(1 / 4);
+    expect(trustOf(ticks, four)).toEqual(trustOf(ticks.toReversed(), four));
+    expect(trustOf(ticks, four).has('c')).toBe(false);
   });
 });
