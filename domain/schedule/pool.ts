@@ -3,6 +3,10 @@ import type { Share, Source, Wish } from './source.ts';
 /** The people of one crew, or the limited room of one zone, as shares that pass from task to task. */
 export class Pool implements Source {
   #shares: Share[];
+  /** Tasks at work with people whom others at work hold too. Nobody is free for anything new before they end. */
+  readonly #doubled: Share[] = [];
+  /** Tasks that start only once all of `#doubled` have ended. */
+  readonly #afterDoubled = new Set<number>();
 
   constructor(amount: number) {
     this.#shares = [{ amount, free: 0, last: [] }];
@@ -10,11 +14,12 @@ export class Pool implements Source {
 
   freeAt({ amount }: Wish): number {
     const shares = [...this.#shares].sort((one, other) => one.free - other.free);
+    const ended = amount > 0 ? Math.max(0, ...this.#doubled.map(({ free }) => free)) : 0;
     let missing = amount;
     for (const share of shares) {
       missing -= share.amount;
       if (missing <= 0) {
-        return share.free;
+        return Math.max(share.free, ended);
       }
     }
     throw new Error(`A pool is asked for ${missing} more than it has.`);
@@ -48,10 +53,21 @@ export class Pool implements Source {
       }
     }
     this.#shares.push({ amount: wish.amount, free: finish, last: [wish.task] });
+    if (wish.amount > 0 && this.#doubled.length > 0) {
+      const before = new Set(taken.flatMap(({ last }) => last));
+      const follows = [...before].some((task) => this.#afterDoubled.has(task));
+      this.#afterDoubled.add(wish.task);
+      if (!follows) {
+        taken.push(...this.#doubled.filter(({ last }) => !before.has(last[0] as number)));
+      }
+    }
     return taken;
   }
 
-  /** Takes what nobody holds first; where all is held the same people serve several tasks until the last is done. */
+  /**
+   * Takes what nobody holds first; where all is held the same people serve several tasks until the last is done. Called
+   * for the last to finish first, so that of those who share people it is the first to finish that is noted as doubled.
+   */
   overlay({ task, amount }: Wish, finish: number): void {
     this.#shares.sort((one, other) => one.last.length - other.last.length);
     const shares: Share[] = [];
@@ -60,6 +76,9 @@ export class Pool implements Source {
       const part = Math.min(missing, share.amount);
       missing -= part;
       if (part > 0) {
+        if (share.last.length > 0) {
+          this.#doubled.push({ amount: part, free: finish, last: [task] });
+        }
         const free = Math.max(share.free, finish);
         shares.push({ amount: part, free, last: [...share.last, task] });
       }
