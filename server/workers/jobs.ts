@@ -1,9 +1,10 @@
+import { type ChoiceTimes, choiceTimes } from '#domain/bridge/choiceTimes.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
 import { simulate } from '#domain/forecast/simulate.ts';
 import type { Refusal } from '#domain/refusal.ts';
 import { good, type Result } from '#domain/result.ts';
 import { makePlan } from '#domain/schedule/makePlan.ts';
-import type { ForecastJob, PlanJob, Planned } from './planner.ts';
+import type { ChoiceJob, ForecastJob, PlanJob, Planned } from './planner.ts';
 
 /** How a job under way hears that it is no longer wanted, and says how far it is. */
 export type JobWatch = {
@@ -47,4 +48,18 @@ export function planOf(job: PlanJob, watch: JobWatch): Result<Planned, Refusal> 
     ),
   };
   return good({ plan: plan.value, forecast, before });
+}
+
+/** When one bridge of a choice opens. When stopped, what comes back is nobody's to use. */
+export function choiceOf(
+  { work, dark, runs, seed }: ChoiceJob,
+  { shouldStop, onProgress }: JobWatch,
+): Result<ChoiceTimes, Refusal> {
+  return choiceTimes(work, {
+    runs,
+    seed,
+    dark,
+    shouldStop,
+    onProgress: (done) => onProgress(done, runs),
+  });
 }

@@ -1,4 +1,6 @@
+import type { ChoiceTimes } from '#domain/bridge/choiceTimes.ts';
 import type { Forecast, Shape } from '#domain/forecast/forecast.ts';
+import type { DarkSpell } from '#domain/forecast/light/lightClock.ts';
 import type { Refusal } from '#domain/refusal.ts';
 import type { Result } from '#domain/result.ts';
 import type { Past } from '#domain/schedule/past.ts';
@@ -32,6 +34,14 @@ export type Planned = {
   readonly before: { readonly minutesToOpen: number; readonly forecast: Forecast } | null;
 };
 
+/** When one bridge of a choice opens, by a plan and a forecast of its order of work. */
+export type ChoiceJob = {
+  readonly work: Work;
+  readonly dark: readonly DarkSpell[];
+  readonly runs: number;
+  readonly seed: number;
+};
+
 /** How a job is followed and stopped. */
 export type JobOptions = {
   readonly signal?: AbortSignal;
@@ -42,5 +52,6 @@ export type JobOptions = {
 export type Planner = {
   plan(job: PlanJob, options?: JobOptions): Promise<Result<Planned, Refusal>>;
   forecast(job: ForecastJob, options?: JobOptions): Promise<Forecast>;
+  choice(job: ChoiceJob, options?: JobOptions): Promise<Result<ChoiceTimes, Refusal>>;
   close(): Promise<void>;
 };

@@ -1,4 +1,5 @@
 import { pathToFileURL } from 'node:url';
+import type { ChoiceTimes } from '#domain/bridge/choiceTimes.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
 import type { Refusal } from '#domain/refusal.ts';
 import type { Result } from '#domain/result.ts';
@@ -6,18 +7,21 @@ import { JobThread } from './jobThread.ts';
 import type { Planned, Planner } from './planner.ts';
 
 /**
- * Plans and forecasts in two threads, so that a forecast never waits for a plan and requests wait for neither.
+ * Plans, forecasts and the times of a choice, each in a thread of its own, so that a forecast never waits for a plan
+ * and requests wait for none of them.
  * `folder` holds the bundled workers.
  */
 export function threadPlanner(folder: string): Planner {
   const file = (name: string) => new URL(name, pathToFileURL(`${folder}/`));
   const plans = new JobThread(file('plan.worker.js'));
   const forecasts = new JobThread(file('forecast.worker.js'));
+  const choices = new JobThread(file('choice.worker.js'));
   return {
     plan: (job, options) => plans.run(job, options) as Promise<Result<Planned, Refusal>>,
     forecast: (job, options) => forecasts.run(job, options) as Promise<Forecast>,
+    choice: (job, options) => choices.run(job, options) as Promise<Result<ChoiceTimes, Refusal>>,
     close: async () => {
-      await Promise.all([plans.close(), forecasts.close()]);
+      await Promise.all([plans.close(), forecasts.close(), choices.close()]);
     },
   };
 }

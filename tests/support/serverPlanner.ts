@@ -1,4 +1,4 @@
-import { forecastOf, planOf } from '#server/workers/jobs.ts';
+import { choiceOf, forecastOf, planOf } from '#server/workers/jobs.ts';
 import type { JobOptions, Planner } from '#server/workers/planner.ts';
 
 /** Plans and forecasts in the thread of the test, at once. */
@@ -19,6 +19,7 @@ export function plannerHere(): Planner {
   return {
     plan: (job, options) => done(options, (watch) => planOf(job, watch)),
     forecast: (job, options) => done(options, (watch) => forecastOf(job, watch)),
+    choice: (job, options) => done(options, (watch) => choiceOf(job, watch)),
     close: async () => {},
   };
 }

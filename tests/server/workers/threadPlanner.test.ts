@@ -40,6 +40,8 @@ describe('plans and forecasts in threads', () => {
     const { plan } = await planned();
     const forecast = { ...job, plan };
     expect(await threads.forecast(forecast)).toEqual(await plannerHere().forecast(forecast));
+    const choice = { ...job, dark: [{ from: 30, to: 600 }] };
+    expect(await threads.choice(choice)).toEqual(await plannerHere().choice(choice));
   });
 
   it('say how far they are', async () => {

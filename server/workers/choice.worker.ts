@@ -1,0 +1,4 @@
+import { choiceOf } from './jobs.ts';
+import { serveJobs } from './serveJobs.ts';
+
+serveJobs(choiceOf);
