@@ -4,6 +4,8 @@ import { bad, good, type Result } from '../result.ts';
 import type { Work } from '../tasks/work.ts';
 import { type Compilation, compile } from './compile.ts';
 import { type HandedTask, handOver } from './handOver.ts';
+import type { PlanNews } from './improve/news.ts';
+import { scheduleLike } from './improve/scheduleLike.ts';
 import { lowerBound } from './lowerBound.ts';
 import { type Manning, manningOf } from './manning.ts';
 import { openingTasks } from './opening.ts';
@@ -24,6 +26,12 @@ export type PlanOptions = {
   readonly seed?: number | undefined;
   /** Asked before each schedule but the first: true takes the best found so far. */
   readonly shouldStop?: (() => boolean) | undefined;
+  /** Told of each better plan and each higher bound as they are found. */
+  readonly report?: ((news: PlanNews) => void) | undefined;
+  /** The accepted plan, in a re-plan: its orders are kept where changing them does not gain enough. */
+  readonly near?: Plan | undefined;
+  /** A plan to start from: the new one opens no later, as long as the work still allows it. */
+  readonly from?: Plan | undefined;
 };
 
 /** Work of a search by default, in tasks placed times the doublings of their number: a few tenths of a second. */
@@ -51,8 +59,31 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
   }
   const { compiled } = compilation.value;
   const bound = lowerBound(compiled);
-  const { effort = defaultEffort(compiled.count), seed = 1, shouldStop } = options;
-  const found = searchPlan(compiled, { effort, seed, bound, shouldStop });
+  const { effort = defaultEffort(compiled.count), seed = 1, shouldStop, report } = options;
+  const start = options.near ?? options.from;
+  const like =
+    start &&
+    scheduleLike(
+      compilation.value,
+      work.crews.map(({ id }) => id),
+      start,
+    );
+  const found = searchPlan(compiled, {
+    effort,
+    seed,
+    bound,
+    shouldStop,
+    like,
+    report:
+      report &&
+      ((opening, schedules) =>
+        report({
+          minutesToOpen: opening / 60,
+          lowerBound: bound / 60,
+          schedules,
+          proven: opening <= bound,
+        })),
+  });
   if (!found) {
     return bad(hoursTooShort(work));
   }

@@ -17,6 +17,10 @@ export type SearchOptions = {
   /** Seconds; a schedule that opens then cannot be bettered. */
   readonly bound: number;
   readonly shouldStop?: (() => boolean) | undefined;
+  /** A schedule to take order and ways from before any rule. */
+  readonly like?: Schedule | undefined;
+  /** Told of each better schedule: its opening in seconds, and how many were made. */
+  readonly report?: ((opening: number, schedules: number) => void) | undefined;
 };
 
 export type Found = {
@@ -81,6 +85,13 @@ class Search {
   }
 
   run(rules: readonly Float64Array[]): Found | null {
+    const { like } = this.#options;
+    if (like) {
+      this.#now.way.set(like.way);
+      this.#pinned.fill(1);
+      this.#forward(like.start);
+      this.#pinned.fill(0);
+    }
     for (const key of rules) {
       if (this.#mayGoOn()) {
         this.#justify(this.#forward(key));
@@ -217,6 +228,7 @@ class Search {
     if (opening < this.#bestOpening) {
       this.#bestOpening = opening;
       copySchedule(this.#now, this.#best);
+      this.#options.report?.(opening, this.#schedules);
     }
     return opening;
   }
