@@ -1,3 +1,6 @@
+import { conditionsUsed } from '#domain/forecast/doubt/conditions.ts';
+import type { Doubt } from '#domain/forecast/doubt/doubt.ts';
+import { sourcesOfDoubt } from '#domain/forecast/doubt/sources.ts';
 import type { CommandBody, CommandKind } from '#domain/progress/command.ts';
 import { entryKinds } from '#domain/progress/entry.ts';
 import type { BuildState } from '#domain/progress/state.ts';
@@ -50,6 +53,7 @@ const sentences: Sentences = {
     askedFor === null
       ? 'No opening is asked for'
       : `Opening asked for by ${clock(askedFor, state.zone)}`,
+  'set-doubt': (_, { doubt }) => `Doubt set: ${inWords(doubtsOn(doubt)) || 'all switched off'}`,
   'tell-started': (state, { task, crew }) =>
     `${crewLabel(state, crew)} started ${taskLabel(state, task)}`,
   'tell-finished': (state, { task, crew }) =>
@@ -86,6 +90,13 @@ const sentences: Sentences = {
     `${crewLabel(state, crew)}: loads down, ${count} of ${of} clear`,
   withdraw: (_, { entry, why }) => `Number ${entry} withdrawn${because(why)}`,
 };
+
+/** What of the doubt is switched on, by name. */
+function doubtsOn(doubt: Doubt): string[] {
+  return [...sourcesOfDoubt(doubt), ...conditionsUsed(doubt)]
+    .filter(({ on }) => on)
+    .map(({ name }) => name);
+}
 
 /** A load by its name, else by its id. */
 export function loadLabel(state: Pick<BuildState, 'work'>, load: string): string {

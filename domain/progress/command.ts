@@ -1,6 +1,7 @@
 import { type Static, Type } from 'typebox';
 import { Bridge } from '../bridge/bridge.ts';
 import { Ground } from '../bridge/ground.ts';
+import { Doubt } from '../forecast/doubt/doubt.ts';
 import { Plan } from '../schedule/plan.ts';
 import { Bank } from '../tasks/effect.ts';
 import { Id } from '../tasks/task.ts';
@@ -52,6 +53,8 @@ export const asks = {
   }),
   'set-confidence': body({ confidence: Type.Number({ minimum: 0.5, maximum: 0.99 }) }),
   'set-asked-for': body({ askedFor: Type.Union([Type.String(), Type.Null()]) }),
+  /** What the leader holds to be in doubt, whole: from now on every forecast is made with it. */
+  'set-doubt': body({ doubt: Doubt }),
 } as const;
 
 /** Bodies of the tells: facts. Refused only for identity, role or form. `crew` is whose fact it is. */

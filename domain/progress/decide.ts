@@ -4,6 +4,7 @@ import type { Command } from './command.ts';
 import { type Breach, type Consequence, entryKinds, type NewEntry } from './entry.ts';
 import { orderIndex } from './orderIndex.ts';
 import { breachesOf } from './rules/breaches.ts';
+import { refuseDoubt } from './rules/doubt.ts';
 import { refuseForm } from './rules/form.ts';
 import { consequenceOfHalt, decideLift } from './rules/halt.ts';
 import { decideFailure, decidePass } from './rules/holds.ts';
@@ -86,6 +87,10 @@ function judge(state: BuildState, command: Command, happenedAt: string): Result<
       return good(lapsing(lapsedByWind(state, command.body.speed)));
     case 'tell-relief':
       return good(lapsing(lapsedByRelief(state, command.body.crew)));
+    case 'set-doubt': {
+      const refused = refuseDoubt(state, command.body.doubt);
+      return refused ? bad(refused) : good({});
+    }
     case 'set-confidence':
     case 'set-asked-for':
     case 'tell-strength':

@@ -79,6 +79,7 @@ export const entryKinds = {
   'settle-task': 'task-settled',
   'set-confidence': 'confidence-set',
   'set-asked-for': 'asked-for-set',
+  'set-doubt': 'doubt-set',
   'tell-started': 'task-started',
   'tell-finished': 'task-finished',
   'tell-stopped': 'task-stopped',

@@ -69,6 +69,8 @@ function apply(state: BuildState, entry: KnownEntry): BuildState {
       return { ...state, confidence: entry.body.confidence };
     case 'asked-for-set':
       return { ...state, askedFor: entry.body.askedFor };
+    case 'doubt-set':
+      return { ...state, doubt: entry.body.doubt };
     case 'task-started':
     case 'task-finished':
     case 'task-stopped':

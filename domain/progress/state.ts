@@ -1,6 +1,7 @@
 import { type Static, type TProperties, Type } from 'typebox';
 import { Bridge } from '../bridge/bridge.ts';
 import { Ground } from '../bridge/ground.ts';
+import { Doubt } from '../forecast/doubt/doubt.ts';
 import { Plan } from '../schedule/plan.ts';
 import { Work } from '../tasks/work.ts';
 import { Author } from './command.ts';
@@ -248,6 +249,8 @@ export const BuildState = strict({
   askedFor: textOrNone,
   zone: text,
   confidence: number,
+  /** What the leader set; absent while the usual doubt holds. */
+  doubt: Type.Optional(Doubt),
   ground: Type.Union([Ground, Type.Null()]),
   bridge: Type.Union([Bridge, Type.Null()]),
   work: Work,

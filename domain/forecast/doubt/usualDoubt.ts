@@ -14,8 +14,14 @@ export function usualDoubt(work: Work): Doubt {
     day: { on: true, sigma: 0.12, source: practice },
     crews: { on: true, sigma: 0.12, source: practice },
     events: usualEvents(work),
-    // By night over by day in that table: 1.50, 1.45 and 1.50. The figure with lights is common practice.
-    light: { on: true, factor: 1.5, lights: false, lit: 1.15, source: additions },
+    // By night over by day in that table: 1.50, 1.45 and 1.50. It has no figure for work lights.
+    light: {
+      on: true,
+      factor: 1.5,
+      lights: false,
+      lit: 1.15,
+      source: `${additions}; with work lights: ${practice}`,
+    },
     weather: { on: false, factor: 1.3, source: additions },
     training: { on: false, factor: 1.2, source: additions },
     site: { on: false, factor: 1.3, source: additions },

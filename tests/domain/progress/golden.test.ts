@@ -7,6 +7,8 @@ import { fold } from '#domain/progress/evolve.ts';
 const entries: Entry[] = JSON.parse(
   readFileSync(new URL('../../corpus/records/golden-1.json', import.meta.url), 'utf8'),
 );
+/** Kinds of entry that came after that release. */
+const since: ReadonlySet<string> = new Set(['doubt-set']);
 const state = fold(entries);
 const at = (time: string) => `2026-05-04T${time}:00.000Z`;
 
@@ -17,7 +19,8 @@ function task(id: string) {
 describe('the golden record of release 0.1', () => {
   it('holds every kind of entry that release wrote, and one that it did not know', () => {
     const kinds = new Set(entries.map(({ kind }) => kind));
-    expect([...kinds].toSorted()).toEqual([...Object.values(entryKinds), 'light-told'].toSorted());
+    const then = Object.values(entryKinds).filter((kind) => !since.has(kind));
+    expect([...kinds].toSorted()).toEqual([...then, 'light-told'].toSorted());
     expect(state).toMatchObject({ number: entries.length, unknown: 1 });
   });
 
