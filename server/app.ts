@@ -17,6 +17,7 @@ import { servePages } from './pages.ts';
 import type { Clock, Ids } from './ports.ts';
 import { bridgeRoute } from './routes/bridges.ts';
 import { buildRoutes } from './routes/builds.ts';
+import { choiceTimesRoute } from './routes/choiceTimes.ts';
 import { commandRoute } from './routes/commands.ts';
 import { demoRoute } from './routes/demo.ts';
 import { feedRoute } from './routes/feed.ts';
@@ -27,6 +28,7 @@ import { linkRoutes } from './routes/links.ts';
 import { proposalRoutes } from './routes/proposals.ts';
 import { recordRoute } from './routes/record.ts';
 import { snapshotRoute } from './routes/snapshot.ts';
+import { stagesRoute } from './routes/stages.ts';
 import type { App, OpenDemo, Site } from './site.ts';
 import type { Planner } from './workers/planner.ts';
 
@@ -93,9 +95,11 @@ export async function buildApp(options: AppOptions): Promise<App> {
   healthRoute(app, site);
   kitRoutes(app, site);
   bridgeRoute(app, site);
+  choiceTimesRoute(app, site);
   buildRoutes(app, site);
   demoRoute(app, site);
   snapshotRoute(app, site);
+  stagesRoute(app, site);
   feedRoute(app, site);
   commandRoute(app, site);
   recordRoute(app, site);

@@ -26,14 +26,10 @@ export type DesignRequest = {
 export function designWork(
   kits: Kits,
   { ground, kit: name, wish }: DesignRequest,
-): Result<{ readonly bridge: Bridge; readonly work: Work }, RefusalReply> {
-  const found = kits.get(name);
-  if (!found) return bad(unknownKit(kits, name));
-  const read = readGround(ground);
-  if (!read.ok) {
-    const sentence = 'The ground is not as it should be. Mend what the faults name.';
-    return bad({ ...refusal('form-wrong', sentence), faults: read.reason });
-  }
+): Result<{ readonly bridge: Bridge; readonly work: Work; readonly kit: Kit }, RefusalReply> {
+  const asked = askedFor(kits, ground, name);
+  if (!asked.ok) return asked;
+  const found = asked.value;
   const bridge = designBridge(ground, found.kit, found.hash, wish);
   if (!bridge.ok) {
     const sentence = bridge.reason.map((limit) => limit.sentence).join(' ');
@@ -41,7 +37,21 @@ export function designWork(
     return bad(refusal('bridge-impossible', sentence, [...new Set(of)]));
   }
   const work = orderOfWork(bridge.value, found.kit);
-  return work.ok ? good({ bridge: bridge.value, work: work.value }) : work;
+  return work.ok ? good({ bridge: bridge.value, work: work.value, kit: found.kit }) : work;
+}
+
+/** The kit that is asked for, if it is here and the ground can be read. */
+export function askedFor(
+  kits: Kits,
+  ground: Ground,
+  name: string,
+): Result<HashedKit, RefusalReply> {
+  const found = kits.get(name);
+  if (!found) return bad(unknownKit(kits, name));
+  const read = readGround(ground);
+  if (read.ok) return good(found);
+  const sentence = 'The ground is not as it should be. Mend what the faults name.';
+  return bad({ ...refusal('form-wrong', sentence), faults: read.reason });
 }
 
 /** The refusal for a kit of a name that this server does not have. */

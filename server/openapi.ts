@@ -13,6 +13,7 @@ import { Change } from '#domain/tasks/change.ts';
 import { Work } from '#domain/tasks/work.ts';
 import * as wire from '#shared/wire.ts';
 import { wireBodies } from '#shared/wireBodies.ts';
+import * as wireBridges from '#shared/wireBridges.ts';
 import * as wireBuilds from '#shared/wireBuilds.ts';
 import type { App } from './site.ts';
 
@@ -27,6 +28,7 @@ const bodyNames = Object.entries(wireBodies).map(([kind, schema]): [string, TSch
 const named: readonly (readonly [string, TSchema])[] = [
   ...Object.entries(wire),
   ...Object.entries(wireBuilds),
+  ...Object.entries(wireBridges),
   ...Object.entries({ Author, Breach, Bridge, BuildState, Change, Fault, Forecast, Ground, Kit }),
   ...Object.entries({ Plan, TaskState, Work }),
   ...bodyNames,

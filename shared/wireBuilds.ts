@@ -19,25 +19,6 @@ export const BridgeRequest = Type.Object(
 );
 export type BridgeRequest = Static<typeof BridgeRequest>;
 
-/** POST /api/bridges: the design, and what it takes to build it. */
-export const BridgeReply = Type.Object(
-  {
-    bridge: Bridge,
-    work: Type.Object(
-      {
-        tasks: Type.Integer(),
-        holds: Type.Integer(),
-        /** People of the platoon's own crews. */
-        people: Type.Integer(),
-        loads: Type.Integer(),
-      },
-      closed,
-    ),
-  },
-  closed,
-);
-export type BridgeReply = Static<typeof BridgeReply>;
-
 /** GET /api/kits */
 export const KitListed = Type.Object(
   {

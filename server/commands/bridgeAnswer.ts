@@ -11,6 +11,7 @@ import type { Kit } from '#domain/kit/kit.ts';
 import type { Refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
 import { orderOfWork } from '#domain/tasks/fromKit/orderOfWork.ts';
+import { type ChoiceLine, choiceLine } from '../choiceLine.ts';
 
 /** A bridge and all that `spanwright bridge --json` says of it. Metres, kilograms, newtons and minutes. */
 export type BridgeAnswer = Omit<Bridge, 'stages'> & {
@@ -26,10 +27,6 @@ export type BridgeAnswer = Omit<Bridge, 'stages'> & {
   readonly hangsOn: readonly string[];
   readonly rescue: WaterRescue | null;
 };
-
-/** One bridge of the choice in one line. */
-export type ChoiceLine = Omit<Choices['fitting'][number], 'bridge'> &
-  Pick<Bridge, 'bays' | 'length' | 'nose' | 'roomNeeded' | 'bearing' | 'loadClass'>;
 
 /** Designs the bridge and works out everything about it that needs no plan. */
 export function bridgeAnswer(
@@ -51,7 +48,7 @@ export function bridgeAnswer(
   return good({
     ...bridge,
     stages: bridge.stages.map((stage, row) => ({ ...statics[row], ...stage })),
-    choice: { fitting: found.fitting.map(lineOf), ruledOut: found.ruledOut },
+    choice: { fitting: found.fitting.map(choiceLine), ruledOut: found.ruledOut },
     stores: storesOf(bridge, kit, work.value),
     ground: groundAdvice(ground, kit, statics, null),
     hangsOn: hangsOn(ground, kit)
@@ -59,9 +56,4 @@ export function bridgeAnswer(
       .map(({ field }) => field),
     rescue: ground.water.depth === 0 ? null : waterRescue(ground.gap),
   });
-}
-
-function lineOf({ bridge, ...rest }: Choices['fitting'][number]): ChoiceLine {
-  const { bays, length, nose, roomNeeded, bearing, loadClass } = bridge;
-  return { bays, length, nose, roomNeeded, bearing, loadClass, ...rest };
 }

@@ -1,5 +1,11 @@
+import { choices } from '#domain/bridge/choices.ts';
+import { groundAdvice } from '#domain/bridge/groundAdvice.ts';
+import { hangsOn } from '#domain/bridge/hangsOn.ts';
+import { stageStatics } from '#domain/bridge/statics/stageStatics.ts';
 import { RefusalReply } from '#shared/wire.ts';
-import { BridgeReply, BridgeRequest } from '#shared/wireBuilds.ts';
+import { BridgeReply } from '#shared/wireBridges.ts';
+import { BridgeRequest } from '#shared/wireBuilds.ts';
+import { choiceLine } from '../choiceLine.ts';
 import { designWork } from '../kits.ts';
 import { refuse } from '../refuse.ts';
 import type { App, Site } from '../site.ts';
@@ -19,8 +25,11 @@ export function bridgeRoute(app: App, { kits }: Site): void {
     async (request, reply) => {
       const designed = designWork(kits, request.body);
       if (!designed.ok) return refuse(reply, designed.reason);
-      const { bridge, work } = designed.value;
+      const { ground } = request.body;
+      const { bridge, work, kit } = designed.value;
       const own = work.crews.filter(({ attached }) => !attached);
+      const stages = stageStatics(bridge, kit, ground.rollerFall ?? 0);
+      const { fitting, ruledOut } = choices(ground, kit, bridge.kit.hash);
       return {
         bridge,
         work: {
@@ -29,6 +38,12 @@ export function bridgeRoute(app: App, { kits }: Site): void {
           people: own.reduce((sum, { people }) => sum + people, 0),
           loads: work.loads.length,
         },
+        stages,
+        choice: { fitting: fitting.map(choiceLine), ruledOut },
+        advice: groundAdvice(ground, kit, stages, null),
+        hangsOn: hangsOn(ground, kit)
+          .filter(({ decides }) => decides)
+          .map(({ field }) => field),
       };
     },
   );

@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
 import type { RefusalReply, Snapshot } from '#shared/wire.ts';
-import type { BridgeReply, BuildListed, KitListed, OpenedBuild } from '#shared/wireBuilds.ts';
+import type { BuildListed, KitListed, OpenedBuild } from '#shared/wireBuilds.ts';
 import {
   larchFordBridge,
   openRequest,
@@ -85,18 +85,6 @@ it('the host helps a leader who lost the link', async () => {
   );
   expect(answer.json.you).toEqual({ role: 'leader', name: 'Lt Venn' });
   expect(secret('leader')).not.toBe(secretOf(made.json.address));
-});
-
-it('a bridge is designed on trial with what it takes, and recorded nowhere', async () => {
-  const { ground, kit } = larchFordBridge;
-  const answer = await server.ask<BridgeReply>('POST', '/api/bridges', server.hostSecret, {
-    ground,
-    kit,
-  });
-  expect(answer.json.bridge.length).toBeGreaterThan(ground.gap);
-  expect(answer.json.work.holds).toBeGreaterThan(0);
-  expect(answer.json.work.tasks).toBeGreaterThan(answer.json.work.holds);
-  expect(await server.ledger.heads()).toEqual([]);
 });
 
 it('kits are listed with the hash of their text, and shown whole', async () => {
