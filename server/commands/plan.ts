@@ -7,6 +7,7 @@ import { criticalPath } from '#domain/schedule/criticalPath.ts';
 import { makePlan } from '#domain/schedule/makePlan.ts';
 import { workToOpening } from '#domain/schedule/workToOpening.ts';
 import { plannedSeconds } from '#domain/tasks/expected.ts';
+import { healthOf } from '#domain/tasks/health/healthOf.ts';
 import type { TableFile } from '#domain/tasks/tableFile.ts';
 import { readTables } from '#domain/tasks/tables.ts';
 import type { Work } from '#domain/tasks/work.ts';
@@ -29,7 +30,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   }
   const report = reportOf(work.value, options);
   if (!report.ok) {
-    return fail(io, [report.reason]);
+    return fail(io, report.reason);
   }
   const lines = options.json
     ? [JSON.stringify(report.value, null, 2)]
@@ -64,28 +65,34 @@ async function readWork(options: PlanArgs, io: CommandIo): Promise<Result<Work, 
   return work.ok ? work : bad(work.reason.map(faultLine));
 }
 
-function reportOf(work: Work, options: PlanArgs): Result<ReturnType<typeof planReport>, string> {
+function reportOf(work: Work, options: PlanArgs): Result<ReturnType<typeof planReport>, string[]> {
   const { by: askedFor, runs, seed, shape, seconds } = options;
+  const crews = options.crews !== undefined;
+  const health = healthOf(work, { shape, crews, askedFor });
+  // All that stands in the way of a plan at once, not one after the other.
+  const stops = health.filter(({ weight }) => weight === 'stops').map(({ sentence }) => sentence);
+  if (stops.length > 0) {
+    return bad(stops);
+  }
   const critical = criticalPath(work, shape);
   if (!critical.ok) {
-    return bad(critical.reason.sentence);
+    return bad([critical.reason.sentence]);
   }
   const end = seconds === null ? null : performance.now() + seconds * 1000;
   const search =
     end === null
       ? {}
       : { effort: Number.MAX_SAFE_INTEGER, shouldStop: () => performance.now() >= end };
-  const crews = options.crews !== undefined;
   const plan = makePlan(work, { shape, crews, seed, ...search });
   if (!plan.ok) {
-    return bad(plan.reason.sentence);
+    return bad([plan.reason.sentence]);
   }
   const classic = classicToOpening(work, shape, askedFor);
   if (!classic.ok) {
-    return bad(classic.reason.sentence);
+    return bad([classic.reason.sentence]);
   }
   const forecast = simulate(work, plan.value, { runs, seed, shape, askedFor });
-  return good(planReport(work, plan.value, critical.value, classic.value, forecast));
+  return good(planReport(work, plan.value, critical.value, classic.value, forecast, health));
 }
 
 /** The textbook's single path, to the opening: what comes after it has no part in when traffic may cross. */

@@ -3,6 +3,7 @@ import type { Forecast } from '#domain/forecast/forecast.ts';
 import type { CriticalPath } from '#domain/schedule/criticalPath.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import { reasonSentence } from '#domain/schedule/reasonSentence.ts';
+import type { Finding } from '#domain/tasks/health/finding.ts';
 import type { Work } from '#domain/tasks/work.ts';
 
 /** What `spanwright plan --json` prints: fixed fields, minutes throughout, tasks in order of planned start. */
@@ -12,6 +13,7 @@ export function planReport(
   critical: CriticalPath,
   classic: ClassicEstimate,
   forecast: Forecast,
+  health: readonly Finding[],
 ) {
   const byTask = new Map(critical.tasks.map((task) => [task.task, task]));
   const { runs, seed, shape, mean, sd, p10, p50, p80, p90, chanceBy } = forecast;
@@ -25,6 +27,7 @@ export function planReport(
     }),
     classic: { mean: classic.mean, variance: classic.variance, chanceBy: classic.chanceBy },
     forecast: { runs, seed, shape, mean, sd, p10, p50, p80, p90, chanceBy },
+    health: [...health],
   });
 }
 

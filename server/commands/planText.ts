@@ -13,7 +13,8 @@ export function planText(work: Work, report: ReturnType<typeof planReport>): str
       `Chance to open by ${minutes(forecast.chanceBy.minutes)}: ${percent(forecast.chanceBy.chance)}. The textbook's single path would say ${percent(classic.chanceBy.chance)}.`,
     );
   }
-  lines.push(`Critical path over links: ${report.criticalPath.join(', ')}.`, '');
+  lines.push(`Critical path over links: ${report.criticalPath.join(', ')}.`);
+  lines.push(...healthLines(report.health), '');
 
   const names = new Map(work.tasks.map(({ id, name }) => [id, name]));
   const rows = report.tasks.map((task) => [
@@ -37,6 +38,18 @@ export function planText(work: Work, report: ReturnType<typeof planReport>): str
     );
   }
   return lines;
+}
+
+/** What to mend or look at before the plan is trusted, and one line when there is nothing. */
+function healthLines(health: ReturnType<typeof planReport>['health']): string[] {
+  if (health.length === 0) {
+    return ['Order of work: nothing to mend.'];
+  }
+  const words = { stops: 'mend', mend: 'mend', look: 'look at' };
+  return [
+    'Order of work, before the plan is trusted:',
+    ...health.map(({ weight, sentence }) => `  ${words[weight]}: ${sentence}`),
+  ];
 }
 
 /** Hours, minutes and, where there are any, seconds: `H+2:05` or `H+2:05:30`. */

@@ -10,6 +10,8 @@ const tables: Record<string, string> = {
   'opens.csv':
     'task,quick,likely,slow,after,opens\nA,1,2,3,,\nB,2,4,6,A,yes\nC,9,9,9,B,\nD,3,4,5,A,\n',
   'opens-links.csv': 'task,after,counts,wait\nB,A,finish,5\n',
+  'chain.csv': 'task,likely,after,opens\nA,2,,\nB,2,A,yes\n',
+  'large.csv': 'task,likely,people,after\nA,2,5,\nB,2,6,A\n',
   'bad.csv': 'task,likely,after\nA,soon,\nB,1,Z\n',
   'loop.csv': 'task,likely,after\nA,1,B\nB,1,A\n',
 };
@@ -39,7 +41,7 @@ describe('spanwright plan', () => {
   it('prints exactly the documented fields', async () => {
     const report = await json('tasks.csv', '--crews', 'crews.csv', '--by', '20', '--runs', '500');
     expect(Object.keys(report)).toEqual(
-      'minutesToOpen lowerBound criticalPath tasks classic forecast'.split(' '),
+      'minutesToOpen lowerBound criticalPath tasks classic forecast health'.split(' '),
     );
     for (const task of report.tasks) {
       expect(Object.keys(task)).toEqual(
@@ -92,6 +94,25 @@ describe('spanwright plan', () => {
     expect(sign).toMatchObject({ start: 5, earlyStart: 5, reason: 'waits for Form' });
     // A 2, B 4.5, C 11.
     expect(report.minutesToOpen).toBe(17.5);
+  });
+
+  it('says before the table what to mend in the order of work, and that there is nothing', async () => {
+    const loose = await plan('opens.csv');
+    const at = loose.out.indexOf('Order of work, before the plan is trusted:');
+    expect(at).toBeGreaterThan(0);
+    expect(loose.out[at + 1]).toMatch(/^ {2}mend: D: nothing waits for it/);
+    const { health } = await json('opens.csv');
+    expect(health).toMatchObject([{ kind: 'nothing-after', weight: 'mend', tasks: ['D'] }]);
+    expect((await plan('chain.csv')).out).toContain('Order of work: nothing to mend.');
+    expect((await json('chain.csv')).health).toEqual([]);
+  });
+
+  it('names everything that stands in the way of a plan at once', async () => {
+    const { code, out, err } = await plan('large.csv', '--crews', 'crews.csv');
+    expect({ code, out }).toEqual({ code: 2, out: [] });
+    expect(err).toHaveLength(2);
+    expect(err[0]).toMatch(/^Task A takes at least 5 people/);
+    expect(err[1]).toMatch(/^Task B takes at least 6 people/);
   });
 
   it('is the same for the same seed and another for another', async () => {
