@@ -26,7 +26,7 @@ export type Compiled = Omit<LinkArrays, 'numbers'> & {
   readonly useHead: Int32Array;
   readonly useOf: Int32Array;
   readonly useAmount: Int32Array;
-  /** People of each crew, then room of each zone that can bind. */
+  /** People of each crew, then room of each zone that can bind, then pieces of each kind of equipment. */
   readonly capacity: Int32Array;
   /** How many of the resources are crews. */
   readonly crewCount: number;

@@ -109,7 +109,7 @@ function releaseReason(
   return { kind: start > 0 && start === past.now ? 'now' : 'start' };
 }
 
-/** Each hand-over once, its people added up; room that passes along with people says nothing of its own. */
+/** Each hand-over once, its amounts added up; room that passes along with people says nothing of its own. */
 function lean(arcs: readonly HandOver[]): HandOver[] {
   const byKey = new Map<string, HandOver>();
   const withPeople = new Set<string>();
@@ -121,6 +121,6 @@ function lean(arcs: readonly HandOver[]): HandOver[] {
     }
   }
   return [...byKey.values()].filter(
-    ({ from, to, kind }) => kind === 'crew' || !withPeople.has(`${from} ${to}`),
+    ({ from, to, kind }) => kind !== 'zone' || !withPeople.has(`${from} ${to}`),
   );
 }

@@ -1,7 +1,8 @@
 import { type Static, Type } from 'typebox';
 
 /**
- * Why a task cannot start earlier in this plan. `task` is the one it waits for, `of` the crew, zone or load concerned.
+ * Why a task cannot start earlier in this plan. `task` is the one it waits for, `of` the crew, zone, equipment or load
+ * concerned.
  */
 export const Reason = Type.Object(
   {
@@ -10,6 +11,7 @@ export const Reason = Type.Object(
       Type.Literal('link'), // what it comes after
       Type.Literal('crew'), // people come free from `task`
       Type.Literal('zone'), // room comes free from `task`, or a keep-off task leaves
+      Type.Literal('equipment'), // it comes free from `task`
       Type.Literal('load'), // stores arrive
       Type.Literal('window'), // the crew comes on
       Type.Literal('now'), // re-plan: nothing starts in the past
@@ -22,15 +24,15 @@ export const Reason = Type.Object(
 );
 export type Reason = Static<typeof Reason>;
 
-/** Who frees whom, who leaves which zone: `to` starts no earlier than `from` finishes. */
+/** Who frees whom, who leaves which zone, who gives up which equipment: `to` starts no earlier than `from` finishes. */
 export const HandOver = Type.Object(
   {
     from: Type.String(),
     to: Type.String(),
-    kind: Type.Union([Type.Literal('crew'), Type.Literal('zone')]),
-    /** The crew or zone. */
+    kind: Type.Union([Type.Literal('crew'), Type.Literal('zone'), Type.Literal('equipment')]),
+    /** The crew, zone or equipment. */
     of: Type.String(),
-    /** People or room handed over. */
+    /** People, room or pieces handed over. */
     people: Type.Integer({ minimum: 0 }),
   },
   { additionalProperties: false },

@@ -17,6 +17,8 @@ export function reasonSentence(work: Work, reason: Reason): string {
       return task?.keepOff
         ? `${before} keeps others off ${of}`
         : `waits for ${before} to leave ${of}`;
+    case 'equipment':
+      return `${of} comes free from ${before}`;
     case 'load':
       return `waits for ${of} to come in`;
     case 'window':
@@ -29,6 +31,7 @@ export function reasonSentence(work: Work, reason: Reason): string {
 }
 
 function nameOf(work: Work, { kind, of }: Reason): string {
-  const things = kind === 'zone' ? work.zones : kind === 'load' ? work.loads : work.crews;
+  const { crews, zones, loads, equipment = [] } = work;
+  const things = { zone: zones, load: loads, equipment }[kind as string] ?? crews;
   return things.find(({ id }) => id === of)?.name ?? of ?? '';
 }

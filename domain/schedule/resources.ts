@@ -1,13 +1,16 @@
 import type { Task } from '../tasks/task.ts';
 import type { Manning } from './manning.ts';
+import type { HandOver } from './plan.ts';
 import type { Busy } from './profile.ts';
 import type { Settled, SettledPast } from './settled.ts';
 import type { Way } from './ways.ts';
 
-/** What tasks hold while they run: people of crews, and room in zones where that can make anybody wait. */
+/** A crew, a zone or a kind of equipment by its row in the work. */
+type ResourceOf = { readonly kind: HandOver['kind']; readonly row: number };
+
+/** What tasks hold while they run: people of crews, equipment, and room in zones where that can make anybody wait. */
 export type Resources = {
-  /** A crew by its row in `work.crews`, or a zone by its row in `work.zones`. */
-  readonly of: readonly { readonly kind: 'crew' | 'zone'; readonly row: number }[];
+  readonly of: readonly ResourceOf[];
   /** True for a zone without a limit of room, where only keep-off tasks make others wait. */
   readonly unlimited: readonly boolean[];
   readonly uses: {
@@ -32,7 +35,7 @@ export function resourcesOf(
   ways: readonly Way[],
 ): Resources {
   const { work } = manning;
-  const of: { kind: 'crew' | 'zone'; row: number }[] = [];
+  const of: ResourceOf[] = [];
   const unlimited: boolean[] = [];
   const capacity: number[] = [];
   const crewNumber = new Map<string, number>();
@@ -56,7 +59,19 @@ export function resourcesOf(
       capacity.push(Math.max(1, Math.min(crowd.people, zone.room ?? crowd.people)));
     }
   }
+  const equipmentNumber = new Map<string, number>();
+  for (const [row, { id, count }] of (work.equipment ?? []).entries()) {
+    equipmentNumber.set(id, of.length);
+    of.push({ kind: 'equipment', row });
+    unlimited.push(false);
+    capacity.push(count);
+  }
 
+  const equipmentHeld = (task: Task) =>
+    (task.equipment ?? []).flatMap(({ id, count }) => {
+      const number = equipmentNumber.get(id);
+      return number === undefined ? [] : [{ of: number, amount: count }];
+    });
   const zonesHeld = (task: Task, people: number) =>
     task.zones.flatMap((zone) => {
       const number = zoneNumber.get(zone);
@@ -68,7 +83,7 @@ export function resourcesOf(
       const number = crewNumber.get(crew);
       return number === undefined || people === 0 ? [] : [{ of: number, amount: people }];
     });
-    return [...crews, ...zonesHeld(task, crowdOf(task, settled))];
+    return [...crews, ...zonesHeld(task, crowdOf(task, settled)), ...equipmentHeld(task)];
   };
 
   const useHead = [0];
@@ -84,6 +99,7 @@ export function resourcesOf(
       const uses = [
         ...crews.map(({ crew, people }) => ({ of: crew, amount: people })),
         ...zonesHeld(task, way.people),
+        ...equipmentHeld(task),
       ];
       for (const use of way.seconds > 0 ? uses : []) {
         useOf.push(use.of);

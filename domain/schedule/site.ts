@@ -73,8 +73,9 @@ export class Site {
 
   nameOf(of: number): { kind: HandOver['kind']; id: string } {
     const { kind, row } = this.#compilation.resources.of[of]!;
-    const { crews, zones } = this.#manning.work;
-    return { kind, id: kind === 'crew' ? crews[row]!.id : zones[row]!.id };
+    const { crews, zones, equipment = [] } = this.#manning.work;
+    const things = { crew: crews, zone: zones, equipment };
+    return { kind, id: things[kind][row]!.id };
   }
 
   linkBound(to: number): LinkBound {

@@ -28,6 +28,8 @@ export function workFaults(work: Work): Fault[] {
   const crews = idsOf('crews', work.crews, add);
   const zones = idsOf('zones', work.zones, add);
   const loads = idsOf('loads', work.loads, add);
+  const equipment = new Map((work.equipment ?? []).map(({ id, count }) => [id, count]));
+  idsOf('equipment', work.equipment ?? [], add);
   const numbers = new Set<number>();
   let opens: string | null = null;
 
@@ -69,6 +71,19 @@ export function workFaults(work: Work): Fault[] {
     for (const load of task.loads) {
       if (!loads.has(load)) {
         add(`${path}/loads`, load, 'a load of this order of work');
+      }
+    }
+    for (const [at, { id, count }] of (task.equipment ?? []).entries()) {
+      const there = equipment.get(id);
+      const held = `${path}/equipment/${at}`;
+      // Without a list the names in the tasks are only kept, as with crews.
+      if (work.equipment && there === undefined) {
+        add(`${held}/id`, id, 'equipment of this order of work');
+      } else if (there !== undefined && count > there) {
+        add(`${held}/count`, `${count} of ${id}`, `at most the ${there} there are`);
+      }
+      if (task.equipment?.findIndex((one) => one.id === id) !== at) {
+        add(`${held}/id`, `${id} twice`, 'each kind of equipment once');
       }
     }
     for (const redo of task.hold?.redo ?? []) {

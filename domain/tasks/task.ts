@@ -41,6 +41,12 @@ export const Need = Type.Object(
 );
 export type Need = Static<typeof Need>;
 
+/** So many of one kind of equipment. */
+const Held = Type.Object(
+  { id: Id, count: Type.Integer({ minimum: 1, maximum: 1000 }) },
+  { additionalProperties: false },
+);
+
 /** One job of the order of work. */
 export const Task = Type.Object(
   {
@@ -63,6 +69,8 @@ export const Task = Type.Object(
     tools: Type.Array(Type.String()),
     /** Ids of loads that must have arrived before it can start. */
     loads: Type.Array(Id),
+    /** What it holds while it runs, and how many. */
+    equipment: Type.Optional(Type.Array(Held)),
     place: Type.Optional(Place),
     /** What the span shows once it is done. */
     effect: Type.Optional(Effect),

@@ -55,6 +55,16 @@ export const Load = Type.Object(
 );
 export type Load = Static<typeof Load>;
 
+/** Things of one kind that tasks hold while they run (jacks, winches, boats), and how many of them are on site. */
+const Equipment = Type.Object(
+  {
+    id: Id,
+    name: Type.String({ minLength: 1, maxLength: 60 }),
+    count: Type.Integer({ minimum: 0, maximum: 1000 }),
+  },
+  { additionalProperties: false },
+);
+
 /** The whole order of work of one build: what is to be done, by whom, where, with what. */
 export const Work = Type.Object(
   {
@@ -63,6 +73,8 @@ export const Work = Type.Object(
     crews: Type.Array(Crew),
     zones: Type.Array(Zone),
     loads: Type.Array(Load),
+    /** Absent: what tasks name is only kept, and there is enough of it. */
+    equipment: Type.Optional(Type.Array(Equipment)),
   },
   { additionalProperties: false },
 );

@@ -2,6 +2,7 @@ import type { Past } from '#domain/schedule/past.ts';
 import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
 import type { Need, Task } from '#domain/tasks/task.ts';
 import type { Work } from '#domain/tasks/work.ts';
+import { checkLimits } from './checkLimits.ts';
 
 /** Half a second, in minutes: plans count whole seconds. */
 const half = 1 / 120;
@@ -86,17 +87,6 @@ export function checkPlan(
   return wrong;
 }
 
-/** Checks only who and what is held at once: people of crews, room of zones, keep-off. Times may be any. */
-export function checkLimits(
-  work: Work,
-  plan: Plan,
-  options: { readonly crews: boolean; readonly past?: Past | undefined },
-): string[] {
-  const past = new Map((options.past?.tasks ?? []).map(({ task, status }) => [task, status]));
-  const settled = (id: string) => ['done', 'at-work'].includes(past.get(id) ?? '');
-  return [...checkCrews(work, plan, options.crews, settled), ...checkZones(work, plan, settled)];
-}
-
 /** True when what the reason names is there and ends just when the task starts. */
 function reasonHolds(
   work: Work,
@@ -129,6 +119,7 @@ function reasonHolds(
       );
     case 'crew':
     case 'zone':
+    case 'equipment':
       return (
         same(before?.finish) &&
         plan.handOvers.some(
@@ -230,90 +221,6 @@ function stretches(work: Work, needs: readonly Need[], working: Working): number
     );
     return rest.map((stretch) => Math.max(stretch, need.people.usual / one.people));
   });
-}
-
-type Hold = {
-  readonly task: string;
-  readonly start: number;
-  readonly finish: number;
-  readonly amount: number;
-};
-
-/** Goes through time and tells the first moment at which more is held than there is, apart from what the past holds. */
-function sweep(
-  holds: readonly Hold[],
-  most: number,
-  settled: (id: string) => boolean,
-): string | null {
-  for (const { start, task } of holds) {
-    if (settled(task)) continue;
-    const running = holds.filter((one) => one.start <= start + 1e-9 && one.finish > start + 1e-9);
-    const sum = running.reduce((total, { amount }) => total + amount, 0);
-    if (sum > most) {
-      return `${sum} of ${most} at ${start}: ${running.map((one) => one.task).join(', ')}`;
-    }
-  }
-  return null;
-}
-
-function checkCrews(
-  work: Work,
-  plan: Plan,
-  crews: boolean,
-  settled: (id: string) => boolean,
-): string[] {
-  if (!crews) return [];
-  return work.crews.flatMap((crew) => {
-    const holds = plan.tasks.flatMap(({ task, start, finish, crews: own }) =>
-      own
-        .filter((one) => one.crew === crew.id && finish > start && one.people > 0)
-        .map((one) => ({ task, start, finish, amount: one.people })),
-    );
-    const over = sweep(holds, crew.people, settled);
-    return over ? [`${crew.id} is asked for ${over}`] : [];
-  });
-}
-
-function checkZones(work: Work, plan: Plan, settled: (id: string) => boolean): string[] {
-  const tasks = new Map(work.tasks.map((task) => [task.id, task]));
-  const wrong: string[] = [];
-  for (const zone of work.zones) {
-    const inside = plan.tasks.filter(
-      ({ task, start, finish }) => finish > start && tasks.get(task)?.zones.includes(zone.id),
-    );
-    const crowd = ({ task, crews, stretch }: PlannedTask): number => {
-      if (crews.length > 0) return crews.reduce((sum, { people }) => sum + people, 0);
-      const needs = tasks.get(task)?.needs ?? [];
-      const usual = needs.reduce((sum, need) => sum + need.people.usual, 0);
-      // Without crews a tight zone may have sent people away; with one need the stretch tells how many are left.
-      return needs.length === 1 ? Math.round(usual / stretch) : usual;
-    };
-    const holds = inside.map((one) => ({ ...one, amount: crowd(one) }));
-    const over =
-      zone.room === undefined
-        ? null
-        : sweep(
-            holds.filter(({ amount }) => amount > 0),
-            zone.room,
-            settled,
-          );
-    if (over) wrong.push(`${zone.id} is asked for ${over}`);
-    for (const one of inside.filter(({ task }) => tasks.get(task)?.keepOff)) {
-      for (const other of holds) {
-        const together = other.start < one.finish - 1e-9 && one.start < other.finish - 1e-9;
-        const shut = other.amount > 0 || tasks.get(other.task)?.keepOff;
-        if (
-          other.task !== one.task &&
-          together &&
-          shut &&
-          !(settled(one.task) && settled(other.task))
-        ) {
-          wrong.push(`${other.task} is in ${zone.id} while ${one.task} keeps it off`);
-        }
-      }
-    }
-  }
-  return wrong;
 }
 
 function checkOpening(work: Work, plan: Plan, planned: ReadonlyMap<string, PlannedTask>): string[] {

@@ -23,6 +23,8 @@ export type RandomWorkOptions = {
   /** One task somewhere opens. */
   readonly opens?: boolean;
   readonly skills?: boolean;
+  /** Two kinds of things to hold, a few of each. */
+  readonly equipment?: boolean;
 };
 
 type Draw = (least: number, most: number) => number;
@@ -69,7 +71,17 @@ export function randomWork(seed: number, options: RandomWorkOptions): Work {
       loads: loads.filter(() => draw(0, 5) === 0).map(({ id }) => id),
     };
   });
-  return { tasks, links: randomLinks(draw, options), crews, zones, loads };
+  const work = { tasks, links: randomLinks(draw, options), crews, zones, loads };
+  return options.equipment ? withEquipment(draw, work) : work;
+}
+
+function withEquipment(draw: Draw, work: Work): Work {
+  const equipment = ['jack', 'winch'].map((id) => ({ id, name: id, count: draw(1, 3) }));
+  const tasks = work.tasks.map((task) => {
+    const held = equipment.filter(() => draw(0, 2) === 0);
+    return { ...task, equipment: held.map(({ id, count }) => ({ id, count: draw(1, count) })) };
+  });
+  return { ...work, equipment, tasks };
 }
 
 function randomCrew(draw: Draw, at: number, options: RandomWorkOptions): Crew {

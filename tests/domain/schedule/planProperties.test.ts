@@ -5,7 +5,8 @@ import { makePlan } from '#domain/schedule/makePlan.ts';
 import type { Past } from '#domain/schedule/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import type { Work } from '#domain/tasks/work.ts';
-import { checkLimits, checkPlan } from '#tests/support/checkPlan.ts';
+import { checkLimits } from '#tests/support/checkLimits.ts';
+import { checkPlan } from '#tests/support/checkPlan.ts';
 import { type RandomWorkOptions, randomPast, randomWork } from '#tests/support/randomWork.ts';
 import { replay } from '#tests/support/replay.ts';
 
@@ -24,6 +25,7 @@ const anyWork = fc
     holds: fc.boolean(),
     opens: fc.boolean(),
     skills: fc.boolean(),
+    equipment: fc.boolean(),
   })
   .map(({ seed, ...options }: { seed: number } & RandomWorkOptions) => randomWork(seed, options));
 

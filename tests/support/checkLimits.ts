@@ -1,0 +1,119 @@
+import type { Past } from '#domain/schedule/past.ts';
+import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
+import type { Work } from '#domain/tasks/work.ts';
+
+/**
+ * Checks only who and what is held at once: people of crews, room of zones, keep-off, equipment. Times may be any.
+ * Written apart from the planner.
+ */
+export function checkLimits(
+  work: Work,
+  plan: Plan,
+  options: { readonly crews: boolean; readonly past?: Past | undefined },
+): string[] {
+  const past = new Map((options.past?.tasks ?? []).map(({ task, status }) => [task, status]));
+  const settled = (id: string) => ['done', 'at-work'].includes(past.get(id) ?? '');
+  return [
+    ...checkCrews(work, plan, options.crews, settled),
+    ...checkZones(work, plan, settled),
+    ...checkEquipment(work, plan, settled),
+  ];
+}
+
+type Hold = {
+  readonly task: string;
+  readonly start: number;
+  readonly finish: number;
+  readonly amount: number;
+};
+
+/** Goes through time and tells the first moment at which more is held than there is, apart from what the past holds. */
+function sweep(
+  holds: readonly Hold[],
+  most: number,
+  settled: (id: string) => boolean,
+): string | null {
+  for (const { start, task } of holds) {
+    if (settled(task)) continue;
+    const running = holds.filter((one) => one.start <= start + 1e-9 && one.finish > start + 1e-9);
+    const sum = running.reduce((total, { amount }) => total + amount, 0);
+    if (sum > most) {
+      return `${sum} of ${most} at ${start}: ${running.map((one) => one.task).join(', ')}`;
+    }
+  }
+  return null;
+}
+
+function checkCrews(
+  work: Work,
+  plan: Plan,
+  crews: boolean,
+  settled: (id: string) => boolean,
+): string[] {
+  if (!crews) return [];
+  return work.crews.flatMap((crew) => {
+    const holds = plan.tasks.flatMap(({ task, start, finish, crews: own }) =>
+      own
+        .filter((one) => one.crew === crew.id && finish > start && one.people > 0)
+        .map((one) => ({ task, start, finish, amount: one.people })),
+    );
+    const over = sweep(holds, crew.people, settled);
+    return over ? [`${crew.id} is asked for ${over}`] : [];
+  });
+}
+
+function checkZones(work: Work, plan: Plan, settled: (id: string) => boolean): string[] {
+  const tasks = new Map(work.tasks.map((task) => [task.id, task]));
+  const wrong: string[] = [];
+  for (const zone of work.zones) {
+    const inside = plan.tasks.filter(
+      ({ task, start, finish }) => finish > start && tasks.get(task)?.zones.includes(zone.id),
+    );
+    const crowd = ({ task, crews, stretch }: PlannedTask): number => {
+      if (crews.length > 0) return crews.reduce((sum, { people }) => sum + people, 0);
+      const needs = tasks.get(task)?.needs ?? [];
+      const usual = needs.reduce((sum, need) => sum + need.people.usual, 0);
+      // Without crews a tight zone may have sent people away; with one need the stretch tells how many are left.
+      return needs.length === 1 ? Math.round(usual / stretch) : usual;
+    };
+    const holds = inside.map((one) => ({ ...one, amount: crowd(one) }));
+    const over =
+      zone.room === undefined
+        ? null
+        : sweep(
+            holds.filter(({ amount }) => amount > 0),
+            zone.room,
+            settled,
+          );
+    if (over) wrong.push(`${zone.id} is asked for ${over}`);
+    for (const one of inside.filter(({ task }) => tasks.get(task)?.keepOff)) {
+      for (const other of holds) {
+        const together = other.start < one.finish - 1e-9 && one.start < other.finish - 1e-9;
+        const shut = other.amount > 0 || tasks.get(other.task)?.keepOff;
+        if (
+          other.task !== one.task &&
+          together &&
+          shut &&
+          !(settled(one.task) && settled(other.task))
+        ) {
+          wrong.push(`${other.task} is in ${zone.id} while ${one.task} keeps it off`);
+        }
+      }
+    }
+  }
+  return wrong;
+}
+
+function checkEquipment(work: Work, plan: Plan, settled: (id: string) => boolean): string[] {
+  return (work.equipment ?? []).flatMap(({ id, count }) => {
+    const holds = plan.tasks
+      .filter(({ start, finish }) => finish > start)
+      .flatMap(({ task, start, finish }) => {
+        const held = work.tasks.find((one) => one.id === task)?.equipment ?? [];
+        const own = held.find((one) => one.id === id);
+        return own ? [{ task, start, finish, amount: own.count }] : [];
+      });
+    const over = sweep(holds, count, settled);
+    return over ? [`${id} is asked for ${over}`] : [];
+  });
+}
