@@ -22,6 +22,7 @@ export const commanderWords = {
       before: (count: number) => (count === 1 ? '1 passed before' : `${count} passed before`),
       next: 'next',
       ownWork: 'builder and inspector are one person',
+      concession: (name: string, authority: string) => `by concession of ${name}, ${authority}`,
       more: (count: number) => `and ${count} more to come`,
     },
     work: {

@@ -39,8 +39,12 @@ const sentences: Sentences = {
     `Bridge chosen: ${bridge.bays} bays, ${metres(bridge.length)}, class ${bridge.loadClass}`,
   'accept-plan': (_, { gain }) => `Plan accepted${because(gain)}`,
   'start-keep-off': (state, { task }) => `Everyone off: ${taskLabel(state, task)} started`,
-  'pass-hold': (state, { task, name, remark }) =>
-    `${name} passed ${taskLabel(state, task)}${because(remark)}`,
+  'pass-hold': (state, { task, name, remark, reason, concession }) =>
+    `${name} passed ${taskLabel(state, task)}${because(remark)}${
+      concession === undefined
+        ? ''
+        : `; by concession of ${concession.name}, ${concession.authority}${because(concession.reason)}`
+    }${reason?.trim() ? `; outside its range${because(reason)}` : ''}`,
   'lift-halt': (_, { name }) => `Halt lifted by ${name}`,
   'reopen-task': (state, { task, why, also }) =>
     `Reopened ${taskLabel(state, task)}${because(why)}${

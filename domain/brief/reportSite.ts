@@ -12,6 +12,7 @@ const safetyKinds: ReadonlySet<Event['kind']> = new Set([
   'breach',
   'halt',
   'hold-failed',
+  'conceded',
   'reopened',
 ]);
 

@@ -1,4 +1,5 @@
 import { type AddFault, noDoubles } from './addFault.ts';
+import { checkHold } from './checkHold.ts';
 import type { Kit } from './kit.ts';
 import type { Reference, TaskTemplate } from './order.ts';
 
@@ -14,7 +15,7 @@ export function checkOrder(kit: Kit, add: AddFault): void {
     checkOnly(template, path, kit, add);
     checkUses(template, path, kit, add);
     checkReferences(template, path, kit, add);
-    checkHold(template, path, add);
+    checkHold(template, path, kit, add);
     if (
       template.hold &&
       !template.opens &&
@@ -125,18 +126,4 @@ function checkReferences(template: TaskTemplate, path: string, kit: Kit, add: Ad
   check('after', template.after);
   check('before', template.before ?? []);
   check('hold/redo', template.hold?.redo ?? []);
-}
-
-function checkHold({ hold }: TaskTemplate, path: string, add: AddFault): void {
-  const keys = new Set<string>();
-  for (const [at, { key, least, most }] of (hold?.measures ?? []).entries()) {
-    const measure = `${path}/hold/measures/${at}`;
-    if (keys.has(key)) {
-      add(`${measure}/key`, key, 'a key that no earlier measure of this hold has');
-    }
-    keys.add(key);
-    if (typeof least === 'number' && typeof most === 'number' && least > most) {
-      add(`${measure}/least`, String(least), `at most ${most}`);
-    }
-  }
 }

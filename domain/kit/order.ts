@@ -133,7 +133,8 @@ const People = Type.Object(
 
 /**
  * A limit as a number, or taken from the design: bays built or decked by this stage, the kit's margin against tipping,
- * least bearing. A count whose least comes out as none is left out.
+ * least bearing, most wind for a move. A count whose least comes out as none is left out, and so is a margin once the
+ * tip has landed.
  */
 const Limit = Type.Union([
   Type.Number(),
@@ -142,8 +143,18 @@ const Limit = Type.Union([
   Type.Literal('margin'),
   Type.Literal('bearing-near'),
   Type.Literal('bearing-far'),
+  Type.Literal('wind'),
 ]);
 export type Limit = Static<typeof Limit>;
+
+/** A number of the design that a measure is compared with: least margin of the stage's move, bearing on a bank, most load on one line of rollers. */
+const Reckoned = Type.Union([
+  Type.Literal('margin'),
+  Type.Literal('bearing-near'),
+  Type.Literal('bearing-far'),
+  Type.Literal('rollers'),
+]);
+export type Reckoned = Static<typeof Reckoned>;
 
 const HoldTemplate = Type.Object(
   {
@@ -153,6 +164,8 @@ const HoldTemplate = Type.Object(
           ...Measure.properties,
           least: Type.Optional(Limit),
           most: Type.Optional(Limit),
+          /** The design's own number, shown beside the field: margin of the stage's move, bearing, load on a roller. */
+          reckoned: Type.Optional(Reckoned),
         },
         { additionalProperties: false },
       ),

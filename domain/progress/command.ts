@@ -11,6 +11,18 @@ const words = Type.String({ maxLength: 400 });
 const person = Type.String({ minLength: 1, maxLength: 60 });
 const count = Type.Integer({ minimum: 0, maximum: 500 });
 
+/** The word of a named higher authority, from off the site, that a value outside a kit's hard limit may stand. */
+export const Concession = Type.Object(
+  {
+    name: person,
+    /** Post or office by which this person may say so. */
+    authority: Type.String({ minLength: 1, maxLength: 80 }),
+    reason: Type.String({ minLength: 1, maxLength: 400 }),
+  },
+  { additionalProperties: false },
+);
+export type Concession = Static<typeof Concession>;
+
 function body<Properties extends Parameters<typeof Type.Object>[0]>(properties: Properties) {
   return Type.Object(properties, { additionalProperties: false });
 }
@@ -42,6 +54,10 @@ export const asks = {
     name: person,
     values: Type.Record(Type.String(), Type.Union([Type.Number(), Type.Boolean()])),
     remark: words,
+    /** Why it passes with values outside the range where they ought to lie. */
+    reason: Type.Optional(Type.Unsafe<string | undefined>(words)),
+    /** For values outside a hard limit, and only for those. */
+    concession: Type.Optional(Type.Unsafe<Concession | undefined>(Concession)),
   }),
   'lift-halt': body({ name: person }),
   /** The leader finds finished work wrong: it comes back, with what the leader adds to it. */

@@ -39,6 +39,10 @@ export const Consequence = Type.Object(
     stopped: Type.Optional(Type.Array(Type.String())),
     /** Builder and inspector are one person. */
     ownWork: Type.Optional(Type.Boolean()),
+    /** Keys of measures outside a hard limit, passed by concession. */
+    beyond: Type.Optional(Type.Array(Type.String())),
+    /** Keys of measures inside the limits and outside the range where they ought to lie. */
+    outside: Type.Optional(Type.Array(Type.String())),
   },
   { additionalProperties: false },
 );

@@ -4,7 +4,7 @@ import { Ground } from '../bridge/ground.ts';
 import { Doubt } from '../forecast/doubt/doubt.ts';
 import { Plan } from '../schedule/plan.ts';
 import { Work } from '../tasks/work.ts';
-import { Author } from './command.ts';
+import { Author, Concession } from './command.ts';
 import { Breach } from './entry.ts';
 
 /** Raised whenever `evolve` would fold the same record into something else. */
@@ -87,6 +87,10 @@ export const Inspection = strict({
   /** The remark of a pass, the reason of a failure or lapse. */
   why: text,
   ownWork: Type.Boolean(),
+  /** Who let values outside a hard limit stand, and the keys of those. */
+  concession: Type.Optional(strict({ ...Concession.properties, of: Type.Array(text) })),
+  /** Why the inspector let values stand outside the range where they ought to lie, and the keys of those. */
+  allowed: Type.Optional(strict({ reason: text, of: Type.Array(text) })),
 });
 export type Inspection = Static<typeof Inspection>;
 
@@ -208,6 +212,7 @@ export const Event = strict({
     Type.Literal('breach'),
     Type.Literal('halt'),
     Type.Literal('hold-failed'),
+    Type.Literal('conceded'),
     Type.Literal('reopened'),
   ]),
   at: text,

@@ -17,6 +17,11 @@ export function zoneLabel(state: Pick<BuildState, 'work'>, zone: string): string
   return state.work.zones.find(({ id }) => id === zone)?.name ?? zone;
 }
 
+/** A name as it is compared: however somebody types it, it is one person. */
+export function plainName(name: string): string {
+  return name.trim().replace(/\s+/g, ' ').toLocaleLowerCase('en');
+}
+
 /** "a", "a and b", "a, b and c". */
 export function inWords(things: readonly string[]): string {
   if (things.length < 2) return things.join('');

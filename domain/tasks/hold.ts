@@ -1,6 +1,16 @@
 import { type Static, Type } from 'typebox';
 
-/** One value that an inspector reads off and enters. Limits are the kit's: outside them the hold cannot pass. */
+/** A range of numbers in the measure's unit; an end that is absent is open. */
+export const Range = Type.Object(
+  { least: Type.Optional(Type.Number()), most: Type.Optional(Type.Number()) },
+  { additionalProperties: false },
+);
+export type Range = Static<typeof Range>;
+
+/**
+ * One value that an inspector reads off and enters. `least` and `most` are the kit's hard limits: outside them the hold
+ * passes only by the concession of a named higher authority.
+ */
 export const Measure = Type.Object(
   {
     key: Type.String({ pattern: '^[A-Za-z0-9._-]+$' }),
@@ -13,9 +23,16 @@ export const Measure = Type.Object(
       Type.Literal('m'),
       Type.Literal('degrees'),
       Type.Literal('m/s'),
+      Type.Literal('kN'),
     ]),
     least: Type.Optional(Type.Number()),
     most: Type.Optional(Type.Number()),
+    /** Where the value ought to lie. Outside it but inside the limits it passes with the inspector's reason. */
+    soft: Type.Optional(Range),
+    /** What was worked out for it beforehand, shown beside the field to compare with. */
+    reckoned: Type.Optional(Type.Number()),
+    /** It may be left out where it cannot be measured. Every other measure has to be entered. */
+    optional: Type.Optional(Type.Literal(true)),
   },
   { additionalProperties: false },
 );

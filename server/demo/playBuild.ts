@@ -9,10 +9,11 @@ import type { Story } from './story.ts';
 
 const leaderLink: Author = { role: 'leader', name: 'Leader' };
 
-/** A value an inspector could have read: inside the kit's limits, towards the good end. */
+/** A value an inspector could have read: as it was reckoned, else where it ought to lie, towards the good end. */
 function goodValue(measure: Measure): number | boolean {
   if (measure.unit === 'yes') return true;
-  const { least, most } = measure;
+  if (measure.reckoned !== undefined) return measure.reckoned;
+  const { least, most } = { ...measure, ...measure.soft };
   if (least !== undefined && most !== undefined) return Math.round(((least + most) / 2) * 10) / 10;
   if (most !== undefined) return Math.round(most * 3) / 10;
   return least ?? 0;

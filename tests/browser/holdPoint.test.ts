@@ -22,7 +22,8 @@ const redo = [
 async function measure(page: Page, level: string): Promise<void> {
   await page.getByLabel('Bays pinned and braced, counted').fill('11');
   await page.getByLabel('Rear bays decked, counted').fill('4');
-  await page.getByLabel('Rollers out of level, mm').fill(level);
+  await page.getByLabel('Rollers out of level, worst corner, mm').fill(level);
+  await page.getByLabel('Balance behind the front rollers, worst of the move, m').fill('2.3');
   await page.getByLabel('Wind, m/s').fill('6.5');
   for (const name of ['Every pin home and clipped', 'Packing close up to the rollers']) {
     await page.getByRole('group', { name }).getByRole('radio', { name: 'Yes' }).check();
@@ -44,7 +45,7 @@ it.each(Object.keys(sizes) as Size[])(
     await page.getByText('Outside the limit, at most 5 mm: it cannot pass.').waitFor();
     const { number } = await build.state();
     await pass.click();
-    const level = page.getByLabel('Rollers out of level, mm');
+    const level = page.getByLabel('Rollers out of level, worst corner, mm');
     await expect.poll(() => level.evaluate((field) => field === document.activeElement)).toBe(true);
     expect(await level.getAttribute('aria-invalid')).toBe('true');
     expect((await build.state()).number).toBe(number);
@@ -76,7 +77,7 @@ it.each(Object.keys(sizes) as Size[])(
     await build.finishBefore(hold);
     await pass.waitFor();
     expect(await level.inputValue()).toBe('');
-    await measure(page, '3,5');
+    await measure(page, '2,5');
     await pass.click();
     await page
       .getByRole('status')
@@ -96,7 +97,50 @@ it.each(Object.keys(sizes) as Size[])(
     expect(passed.tasks[hold]).toMatchObject({ hold: 'passed' });
     expect(passed.tasks[hold]?.inspections.at(-1)).toMatchObject({
       kind: 'passed',
-      values: { level: 3.5 },
+      values: { level: 2.5 },
     });
   },
 );
+
+it('lets a broken limit stand only by a named higher authority, and shows that wherever the pass is shown', async () => {
+  const build = await openDemo(stage.site, 'half-built');
+  await build.finishBefore(hold);
+  const page = await stage.pages.open(build.page('inspector'), { size: 'phone' });
+  await page.getByRole('heading', { name: 'Ready for you: Ready for move 5 (101)' }).waitFor();
+  const pass = page.getByRole('button', { name: 'Pass: Ready for move 5' });
+  await page.getByText('at least 2 m; reckoned 2.34 m').first().waitFor();
+
+  // A level outside its limit and a wind above where it ought to be.
+  await measure(page, '7');
+  await page.getByLabel('Wind, m/s').fill('9');
+  await page.getByLabel('Your name').fill('SSgt Ruth Calder');
+  const broken = page.getByRole('region', { name: 'A hard limit is broken' });
+  await broken.getByText('is 7 mm, allowed is at most 5 mm').waitFor();
+  const { number } = await build.state();
+  await broken.getByRole('button', { name: 'A higher authority concedes it' }).click();
+  await pass.click();
+  await broken.getByText('A concession wants this.').first().waitFor();
+  await page.getByText('Say why it may stand.').waitFor();
+  expect((await build.state()).number).toBe(number);
+
+  await broken.getByLabel('Who concedes it').fill('Col Ansgar Reith');
+  await broken.getByLabel('Post or office').fill('Bridging staff');
+  await broken.getByLabel('Their reason').fill('plates of the bearing take 8 mm');
+  await page.getByLabel('Reason for passing it so').fill('tail lines doubled');
+  await pass.click();
+  await page
+    .getByRole('status')
+    .getByText(/^In the record, number \d+\.$/)
+    .waitFor();
+  const passed = (await build.state()).tasks[hold];
+  expect(passed?.inspections.at(-1)).toMatchObject({
+    kind: 'passed',
+    concession: { name: 'Col Ansgar Reith', authority: 'Bridging staff', of: ['level'] },
+    allowed: { reason: 'tail lines doubled', of: ['wind'] },
+  });
+
+  const commander = await stage.pages.open(build.page('commander'));
+  await commander.getByText('(by concession of Col Ansgar Reith, Bridging staff)').waitFor();
+  const leader = await stage.pages.open(build.page('leader'));
+  await leader.getByText(/passed by SSgt Ruth Calder by concession of Col Ansgar Reith/).waitFor();
+});

@@ -33,6 +33,12 @@ export function HoldPoints() {
             <span>
               {hold.name}
               {hold.ownWork ? <span className="second"> ({said.ownWork})</span> : null}
+              {hold.concession ? (
+                <strong className="warn">
+                  {' '}
+                  ({said.concession(hold.concession.name, hold.concession.authority)})
+                </strong>
+              ) : null}
             </span>
             <span className="second">{at(hold)}</span>
           </li>

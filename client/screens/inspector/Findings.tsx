@@ -3,6 +3,7 @@ import type { Task } from '#domain/tasks/task.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { clock } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
+import { againstWords, withUnit } from './measures.ts';
 
 /** What was found at a hold so far, in order: passes, failures and lapses, with the values that were read. */
 export function Findings({ task }: { readonly task: Task }) {
@@ -28,7 +29,7 @@ export function Findings({ task }: { readonly task: Task }) {
 function Found({ inspection, task }: { readonly inspection: Inspection; readonly task: Task }) {
   const { state } = useBuild();
   const said = words.inspector;
-  const { kind, at, name, why, values, ownWork } = inspection;
+  const { kind, at, name, why, values, ownWork, concession, allowed } = inspection;
   const time = clock(at, state.zone);
   const sentence =
     kind === 'passed'
@@ -40,6 +41,14 @@ function Found({ inspection, task }: { readonly inspection: Inspection; readonly
     <>
       {sentence}
       {ownWork ? `. ${said.ownWorkWas}` : ''}
+      {concession ? (
+        <strong className="warn">
+          {'. '}
+          {said.byConcession(concession.name, concession.authority, concession.reason)} (
+          {limitsWords(task, concession.of)})
+        </strong>
+      ) : null}
+      {allowed ? `. ${said.allowed(allowed.reason)} (${limitsWords(task, allowed.of)})` : ''}
       {Object.keys(values).length > 0 ? (
         <span className="second"> {valuesWords(task, values)}</span>
       ) : null}
@@ -54,9 +63,15 @@ function valuesWords(task: Task, values: Inspection['values']): string {
       if (value === undefined) return [];
       if (typeof value === 'boolean')
         return [`${name}: ${value ? words.inspector.yes : words.inspector.no}`];
-      return [
-        `${name}: ${[value, words.inspector.units[unit]].filter((part) => part !== '').join(' ')}`,
-      ];
+      return [`${name}: ${withUnit(value, unit)}`];
     })
+    .join('; ');
+}
+
+/** What was asked of those measures: "Wind: at most 12 m/s". */
+function limitsWords(task: Task, keys: readonly string[]): string {
+  return (task.hold?.measures ?? [])
+    .filter(({ key }) => keys.includes(key))
+    .map((measure) => `${measure.name}: ${againstWords(measure)}`)
     .join('; ');
 }

@@ -10,7 +10,7 @@ import { clock } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import { Findings } from './Findings.tsx';
 import { InspectionForm } from './InspectionForm.tsx';
-import { limitWords } from './measures.ts';
+import { againstWords } from './measures.ts';
 
 type Props = {
   readonly hold: HoldNow;
@@ -97,6 +97,7 @@ function HoldState({ hold, ready }: { readonly hold: HoldNow; readonly ready: bo
         <span className="second">
           {said.passed(time, hold.passedBy ?? '')}
           {hold.ownWork ? `, ${said.ownWork}` : ''}
+          {hold.concession ? <strong className="warn">, {said.conceded}</strong> : null}
         </span>
       );
     case 'failed':
@@ -119,7 +120,7 @@ function ToMeasure({ task }: { readonly task: Task }) {
       <ul className="listed">
         {measures.map((measure) => (
           <li key={measure.key}>
-            {measure.name}: {limitWords(measure)}
+            {measure.name}: {againstWords(measure)}
           </li>
         ))}
       </ul>

@@ -1,5 +1,8 @@
 import { type FormEvent, useRef, useState } from 'react';
+import type { Concession } from '#domain/progress/command.ts';
 import { isOwnWork } from '#domain/progress/rules/holds.ts';
+import { inWords } from '#domain/progress/words.ts';
+import { measuresThat } from '#domain/tasks/measured.ts';
 import type { Task } from '#domain/tasks/task.ts';
 import { usePorts } from '../../data/ports/ports.ts';
 import { useBuild } from '../../data/useBuild.ts';
@@ -7,6 +10,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import type { Say } from '../../parts/useSay.ts';
 import { words } from '../../words/words.ts';
+import { Beyond } from './Beyond.tsx';
 import { FailForm } from './FailForm.tsx';
 import { MeasureField } from './MeasureField.tsx';
 import { measureFaults, type Typed, valuesIn } from './measures.ts';
@@ -25,6 +29,8 @@ export function InspectionForm({ task, say, busy }: Props) {
   const [name, setName] = useState(() => storage.read(nameKey) ?? '');
   const [typed, setTyped] = useState<Typed>({});
   const [remark, setRemark] = useState('');
+  const [reason, setReason] = useState('');
+  const [conceded, setConceded] = useState<Concession | null>(null);
   const [failing, setFailing] = useState(false);
   const [tried, setTried] = useState<'pass' | 'fail' | null>(null);
   const form = useRef<HTMLFormElement>(null);
@@ -32,6 +38,18 @@ export function InspectionForm({ task, say, busy }: Props) {
 
   const measures = task.hold?.measures ?? [];
   const faults = measureFaults(measures, typed);
+  const values = valuesIn(measures, typed);
+  const beyond = measuresThat(measures, values, 'beyond');
+  const outside = measuresThat(measures, values, 'outside');
+  const concession = beyond.length > 0 ? conceded : null;
+  const reasonFault =
+    tried === 'pass' && outside.length > 0 && reason.trim() === '' ? said.reasonMissing : undefined;
+  /** What keeps it from passing: a concession lifts the limits and nothing else. */
+  const stopped =
+    name.trim() === '' ||
+    faults.size > (concession ? beyond.length : 0) ||
+    (outside.length > 0 && reason.trim() === '') ||
+    (concession !== null && Object.values(concession).some((text) => text.trim() === ''));
   const nameFault = tried !== null && name.trim() === '' ? said.nameMissing : undefined;
   // What is plainly outside is said while it is typed; what is only missing when somebody tries to pass.
   const faultOf = (key: string): string | undefined =>
@@ -50,13 +68,19 @@ export function InspectionForm({ task, say, busy }: Props) {
   function pass(event: FormEvent): void {
     event.preventDefault();
     setTried('pass');
-    if (name.trim() === '' || faults.size > 0) {
+    if (stopped) {
       focusFirstFault();
       return;
     }
     storage.write(nameKey, name.trim());
-    const values = valuesIn(measures, typed);
-    void say('pass-hold', { task: task.id, name: name.trim(), values, remark: remark.trim() });
+    void say('pass-hold', {
+      task: task.id,
+      name: name.trim(),
+      values,
+      remark: remark.trim(),
+      ...(outside.length > 0 && { reason: reason.trim() }),
+      ...(concession && { concession: trimmed(concession) }),
+    });
   }
 
   function fail(why: string): void {
@@ -66,7 +90,6 @@ export function InspectionForm({ task, say, busy }: Props) {
       return;
     }
     storage.write(nameKey, name.trim());
-    const values = valuesIn(measures, typed);
     void say('fail-hold', { task: task.id, name: name.trim(), values, why });
   }
 
@@ -96,6 +119,32 @@ export function InspectionForm({ task, say, busy }: Props) {
               />
             ))}
           </div>
+        ) : null}
+        {beyond.length > 0 ? (
+          <Beyond
+            measures={beyond}
+            values={values}
+            concession={concession}
+            tried={tried === 'pass'}
+            onChange={setConceded}
+          />
+        ) : null}
+        {outside.length > 0 ? (
+          <Field
+            label={said.reason}
+            hint={said.reasonHint(inWords(outside.map((measure) => measure.name)))}
+            fault={reasonFault}
+          >
+            {(ties) => (
+              <textarea
+                {...ties}
+                rows={2}
+                maxLength={400}
+                value={reason}
+                onChange={(event) => setReason(event.target.value)}
+              />
+            )}
+          </Field>
         ) : null}
         <div className="measures">
           <Field label={said.name} hint={said.nameHint} fault={nameFault}>
@@ -139,4 +188,8 @@ export function InspectionForm({ task, say, busy }: Props) {
       {failing ? <FailForm task={task} busy={busy} onFail={fail} /> : null}
     </div>
   );
+}
+
+function trimmed({ name, authority, reason }: Concession): Concession {
+  return { name: name.trim(), authority: authority.trim(), reason: reason.trim() };
 }

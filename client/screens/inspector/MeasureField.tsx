@@ -2,7 +2,7 @@ import { useId } from 'react';
 import type { Measure } from '#domain/tasks/hold.ts';
 import { Field } from '../../parts/Field.tsx';
 import { words } from '../../words/words.ts';
-import { limitWords } from './measures.ts';
+import { againstWords } from './measures.ts';
 
 type Props = {
   readonly measure: Measure;
@@ -18,7 +18,7 @@ export function MeasureField({ measure, value, fault, onChange }: Props) {
   return (
     <Field
       label={unit === '' ? measure.name : `${measure.name}, ${unit}`}
-      hint={limitWords(measure)}
+      hint={againstWords(measure)}
       fault={fault}
       className="measure"
     >
@@ -55,7 +55,7 @@ function YesField({ measure, value, fault, onChange }: Props) {
         ))}
       </div>
       <p id={`${id}-limit`} className="second small">
-        {limitWords(measure)}
+        {againstWords(measure)}
       </p>
       {fault ? (
         <p id={`${id}-fault`} className="fault">

@@ -1,4 +1,5 @@
-import type { Measure } from '#domain/tasks/hold.ts';
+import type { Measure, Range } from '#domain/tasks/hold.ts';
+import { verdictOn } from '#domain/tasks/measured.ts';
 import { words } from '../../words/words.ts';
 
 /** What stands in the form: text as typed, or an answer; absent while untouched. */
@@ -8,10 +9,33 @@ export type Values = Readonly<Record<string, number | boolean>>;
 
 /** The limit of a measure in words: "at most 5 mm", "must be yes". */
 export function limitWords({ unit, least, most }: Measure): string {
+  if (unit === 'yes') return words.inspector.mustBeYes;
+  return rangeWords(
+    { ...(least !== undefined && { least }), ...(most !== undefined && { most }) },
+    unit,
+  );
+}
+
+/** All that a value is held against: limit, range where it ought to lie, what was reckoned, whether it is wanted. */
+export function againstWords(measure: Measure): string {
+  const { unit, soft, reckoned, optional } = measure;
   const said = words.inspector;
-  if (unit === 'yes') return said.mustBeYes;
-  const value = (number: number): string =>
-    [number, said.units[unit]].filter((part) => part !== '').join(' ');
+  return [
+    limitWords(measure),
+    ...(soft ? [said.ought(rangeWords(soft, unit))] : []),
+    ...(reckoned === undefined ? [] : [said.reckoned(withUnit(reckoned, unit))]),
+    ...(optional ? [said.optional] : []),
+  ].join('; ');
+}
+
+/** A number with its unit: "5 mm", "48". */
+export function withUnit(number: number, unit: Measure['unit']): string {
+  return [number, words.inspector.units[unit]].filter((part) => part !== '').join(' ');
+}
+
+function rangeWords({ least, most }: Range, unit: Measure['unit']): string {
+  const said = words.inspector;
+  const value = (number: number): string => withUnit(number, unit);
   if (least !== undefined && most !== undefined) {
     return least === most ? said.exactly(value(least)) : said.between(value(least), value(most));
   }
@@ -37,7 +61,7 @@ export function valuesIn(measures: readonly Measure[], typed: Typed): Values {
   );
 }
 
-/** What keeps a hold from being passed with these values, by measure, as sentences. */
+/** What is wrong with these values, by measure, as sentences. What only wants a reason is not among it. */
 export function measureFaults(
   measures: readonly Measure[],
   typed: Typed,
@@ -50,16 +74,20 @@ export function measureFaults(
   return faults;
 }
 
-function faultOf(measure: Measure, value: string | boolean | undefined): string | null {
+function faultOf(measure: Measure, typed: string | boolean | undefined): string | null {
   const said = words.inspector;
-  const { unit, name, least, most } = measure;
-  if (unit === 'yes') {
-    if (typeof value !== 'boolean') return said.answerMissing(name);
-    return value ? null : said.saidNo;
+  const unread = typeof typed === 'string' && typed.trim() !== '' && numberIn(typed) === null;
+  if (unread) return said.notANumber;
+  switch (verdictOn(measure, valuesIn([measure], { [measure.key]: typed })[measure.key])) {
+    case 'missing':
+      return measure.unit === 'yes'
+        ? said.answerMissing(measure.name)
+        : said.numberMissing(measure.name);
+    case 'no':
+      return said.saidNo;
+    case 'beyond':
+      return said.outside(limitWords(measure));
+    default:
+      return null;
   }
-  if (typeof value !== 'string' || value.trim() === '') return said.numberMissing(name);
-  const number = numberIn(value);
-  if (number === null) return said.notANumber;
-  const inside = (least === undefined || number >= least) && (most === undefined || number <= most);
-  return inside ? null : said.outside(limitWords(measure));
 }

@@ -19,8 +19,15 @@ export type HoldNumbers = {
   readonly rollerKilonewtons: number;
 };
 
-/** The numbers for the hold before each move of a launched bridge; none for a floated one. */
-export function holdNumbers(bridge: Bridge, kit: Kit, ground: Ground): HoldNumbers[] {
+/**
+ * The numbers for the hold before each move of a launched bridge; none for a floated one. The fall of the rollers sways
+ * the push and not the margin, so that a ground of which nothing is known gives the same margins.
+ */
+export function holdNumbers(
+  bridge: Bridge,
+  kit: Kit,
+  ground: Pick<Ground, 'rollerFall' | 'wind'>,
+): HoldNumbers[] {
   const wanted = kit.launch?.margin ?? 0;
   return stageStatics(bridge, kit, ground.rollerFall ?? 0).map((stage) => ({
     stage: stage.stage,

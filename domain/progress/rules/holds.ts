@@ -1,23 +1,24 @@
 import { type Refusal, refusal } from '../../refusal.ts';
 import { bad, good, type Result } from '../../result.ts';
-import type { Hold, Measure } from '../../tasks/hold.ts';
 import type { Command } from '../command.ts';
 import type { Consequence } from '../entry.ts';
 import { checkedBy, orderIndex } from '../orderIndex.ts';
 import type { BuildState } from '../state.ts';
-import { inWords, taskLabel } from '../words.ts';
+import { plainName, taskLabel } from '../words.ts';
 import { everythingBefore } from './before.ts';
+import { judgeValues } from './holdValues.ts';
 import { comesBack } from './redo.ts';
 
-type Values = Readonly<Record<string, number | boolean>>;
-
-/** Passes a hold when all before it is done, earlier holds are passed, and every value is given and inside its limits. */
+/**
+ * Passes a hold when all before it is done, earlier holds are passed, and every value is given and may stand: see
+ * `judgeValues`.
+ */
 export function decidePass(
   state: BuildState,
   command: Extract<Command, { kind: 'pass-hold' }>,
   happenedAt: string,
 ): Result<Consequence, Refusal> {
-  const { task, name, values } = command.body;
+  const { task, name } = command.body;
   const label = taskLabel(state, task);
   const hold = orderIndex(state.work).task.get(task)?.hold;
   if (!hold) return bad(notAHold(label, task));
@@ -41,10 +42,10 @@ export function decidePass(
       ),
     );
   }
-  const refused = refuseValues(hold, values);
-  if (refused) return bad(refused);
+  const judged = judgeValues(state, hold, command);
+  if (!judged.ok) return judged;
   const ownWork = isOwnWork(state, task, name) || isOwnWork(state, task, command.by.name);
-  return good(ownWork ? { ownWork } : {});
+  return good({ ...(ownWork ? { ownWork } : {}), ...judged.value });
 }
 
 /** A hold that fails is a fact: its redo list comes back, and what was started on an earlier pass is flagged. */
@@ -59,50 +60,9 @@ function notAHold(label: string, task: string): Refusal {
   return refusal('not-a-hold', `${label} is no hold point: choose one of the hold points.`, [task]);
 }
 
-function refuseValues(hold: Hold, values: Values): Refusal | null {
-  const missing = hold.measures.filter((measure) => !isGiven(measure, values[measure.key]));
-  if (missing.length > 0) {
-    const sentence = `Enter ${inWords(missing.map(({ name }) => name))}.`;
-    return refusal(
-      'values-missing',
-      sentence,
-      missing.map(({ key }) => key),
-    );
-  }
-  const outside = hold.measures.filter((measure) => !isInside(measure, values[measure.key]));
-  if (outside.length === 0) return null;
-  const sentence = `This hold cannot pass: ${outside.map((each) => outsideInWords(each, values[each.key])).join('; ')}. Put it right and measure again, or fail the hold.`;
-  return refusal(
-    'value-outside-limit',
-    sentence,
-    outside.map(({ key }) => key),
-  );
-}
-
-function isGiven({ unit }: Measure, value: number | boolean | undefined): boolean {
-  return unit === 'yes' ? typeof value === 'boolean' : Number.isFinite(value);
-}
-
-function isInside({ unit, least, most }: Measure, value: number | boolean | undefined): boolean {
-  if (unit === 'yes') return value === true;
-  const read = Number(value);
-  return (least === undefined || read >= least) && (most === undefined || read <= most);
-}
-
-function outsideInWords(measure: Measure, value: number | boolean | undefined): string {
-  const { name, unit, least, most } = measure;
-  if (unit === 'yes') return `${name} is not so`;
-  const shown = unit === 'count' ? '' : ` ${unit}`;
-  const limits = [
-    ...(least === undefined ? [] : [`at least ${least}${shown}`]),
-    ...(most === undefined ? [] : [`at most ${most}${shown}`]),
-  ];
-  return `${name} is ${value}${shown}, allowed is ${inWords(limits)}`;
-}
-
 /** Whether somebody would inspect what they built: they told work on the tasks that a hold looks at, or lead the crew. */
 export function isOwnWork(state: BuildState, hold: string, name: string): boolean {
-  return plain(name) !== '' && builders(state, hold).has(plain(name));
+  return plainName(name) !== '' && builders(state, hold).has(plainName(name));
 }
 
 /** Names of those who told work, or lead a crew that did, on the tasks that a hold looks at. */
@@ -113,9 +73,5 @@ function builders(state: BuildState, hold: string): Set<string> {
       return [saidBy ?? by.name, ...(chief ? [chief] : [])];
     }),
   );
-  return new Set(names.map(plain));
-}
-
-function plain(name: string): string {
-  return name.trim().replace(/\s+/g, ' ').toLocaleLowerCase('en');
+  return new Set(names.map(plainName));
 }

@@ -32,12 +32,15 @@ export function lapsedByRelief(state: BuildState, crew: string): string[] {
   );
 }
 
-/** The passes that do not hold in this wind, by the hold's own limit where it measures wind. */
+/** The passes that do not hold in this wind: by the hold's own limit where it measures wind, or what was conceded. */
 export function lapsedByWind(state: BuildState, speed: number): string[] {
   return lapsedBy(state, 'wind').filter((id) => {
     const measures = orderIndex(state.work).task.get(id)?.hold?.measures ?? [];
-    const limit = measures.find(({ unit }) => unit === 'm/s')?.most ?? windLimit;
-    return speed > limit;
+    const wind = measures.find(({ unit }) => unit === 'm/s');
+    const limit = wind?.most ?? windLimit;
+    const { concession, values } = state.tasks[id]?.inspections.at(-1) ?? {};
+    const conceded = wind && concession?.of.includes(wind.key) ? Number(values?.[wind.key]) : limit;
+    return speed > Math.max(limit, conceded);
   });
 }
 

@@ -1,4 +1,4 @@
-import type { BuildState, HoldStatus, TaskState } from '../state.ts';
+import type { BuildState, HoldStatus, Inspection, TaskState } from '../state.ts';
 
 /** A hold point and what was found at it. */
 export type HoldNow = {
@@ -15,6 +15,10 @@ export type HoldNow = {
   readonly why: string | null;
   readonly values: TaskState['values'];
   readonly failures: number;
+  /** Who let values outside a hard limit stand; null where none are, or it is not passed. */
+  readonly concession: NonNullable<Inspection['concession']> | null;
+  /** Why values stand outside the range where they ought to lie; null where none do, or it is not passed. */
+  readonly allowed: NonNullable<Inspection['allowed']> | null;
 };
 
 /** Every hold point, in the order of work. */
@@ -36,6 +40,8 @@ export function holdsOf(state: BuildState): HoldNow[] {
         why: hold === 'failed' || hold === 'lapsed' ? (last?.why ?? null) : null,
         values,
         failures,
+        concession: (hold === 'passed' && last?.concession) || null,
+        allowed: (hold === 'passed' && last?.allowed) || null,
       },
     ];
   });

@@ -1,11 +1,11 @@
 import type { Bridge } from '../../bridge/bridge.ts';
 import type { Kit } from '../../kit/kit.ts';
-import type { HoldTemplate, Limit, TaskTemplate } from '../../kit/order.ts';
-import type { Measure } from '../hold.ts';
+import type { TaskTemplate } from '../../kit/order.ts';
 import type { Task } from '../task.ts';
 import { effectOf, placeOf } from './effects.ts';
 import { fill } from './fill.ts';
 import { type CarriedLoad, loadsCarrying } from './loads.ts';
+import { measuresOf } from './measures.ts';
 import type { Repetition } from './repetition.ts';
 
 /** The task of one repetition. Its number and what its hold sends back are set once all tasks are known. */
@@ -63,44 +63,4 @@ function loadsFor(
   );
   const all = repetition.load ? [repetition.load, ...used] : used;
   return [...new Set(all.map(({ id }) => id))];
-}
-
-function measuresOf(
-  hold: HoldTemplate,
-  repetition: Repetition,
-  bridge: Bridge,
-  kit: Kit,
-): Measure[] {
-  const measures: Measure[] = [];
-  for (const { least, most, ...measure } of hold.measures) {
-    const from = least === undefined ? undefined : limitOf(least, repetition, bridge, kit);
-    const to = most === undefined ? undefined : limitOf(most, repetition, bridge, kit);
-    const countsNothing = (least === 'bays' || least === 'decked') && from === 0;
-    if (!countsNothing) {
-      measures.push({
-        ...measure,
-        ...(from === undefined ? {} : { least: from }),
-        ...(to === undefined ? {} : { most: to }),
-      });
-    }
-  }
-  return measures;
-}
-
-function limitOf(limit: Limit, repetition: Repetition, bridge: Bridge, kit: Kit): number {
-  const stage = bridge.stages.find((one) => one.stage === repetition.stage);
-  switch (limit) {
-    case 'bays':
-      return stage?.bays ?? bridge.bays;
-    case 'decked':
-      return stage?.decked.length ?? 0;
-    case 'margin':
-      return kit.launch?.margin ?? 0;
-    case 'bearing-near':
-      return kit.bearing.near;
-    case 'bearing-far':
-      return kit.bearing.far;
-    default:
-      return limit;
-  }
 }

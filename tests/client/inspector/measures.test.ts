@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  againstWords,
   limitWords,
   measureFaults,
   numberIn,
@@ -48,6 +49,30 @@ describe('measured values', () => {
 
   it('that cannot be read are left out when a hold fails, and an answer of no is kept', () => {
     expect(valuesIn(all, { level: 'broken', clear: false })).toEqual({ clear: false });
+  });
+});
+
+describe('a value outside the range where it ought to lie', () => {
+  const wind: Measure = { key: 'wind', name: 'Wind', unit: 'm/s', most: 12, soft: { most: 8 } };
+
+  it('is no fault: it only wants a reason', () => {
+    expect(measureFaults([wind], { wind: '9' }).size).toBe(0);
+    expect(measureFaults([wind], { wind: '12.5' }).size).toBe(1);
+  });
+
+  it('has limit, range and what was reckoned said beside the field', () => {
+    expect(againstWords({ ...wind, reckoned: 4 })).toBe(
+      'at most 12 m/s; ought to be at most 8 m/s; reckoned 4 m/s',
+    );
+  });
+
+  it('may be left out where the kit says so, and is a fault when it cannot be read', () => {
+    const optional: Measure = { ...wind, optional: true };
+    expect(measureFaults([optional], {}).size).toBe(0);
+    expect([...measureFaults([optional], { wind: 'calm' }).values()]).toEqual([
+      'Write a number, like 3 or 3.5.',
+    ]);
+    expect(againstWords(optional)).toContain('may be left out');
   });
 });
 

@@ -200,6 +200,32 @@ describe('what the fields of a kit say to each other', () => {
     expectAt('seated', change, '/hold/measures/1/key');
     expectAt('seated', change, '/hold/measures/0/least');
   });
+
+  it.each([
+    ['a range outside the limit', { unit: 'm/s', most: 'wind', soft: { most: 13 } }, '/soft/most'],
+    ['a range below the limit', { unit: 'm', least: 'margin', soft: { least: 1 } }, '/soft/least'],
+    ['a range without ends', { unit: 'mm', most: 5, soft: {} }, '/soft'],
+    ['a range that cannot be met', { unit: 'mm', soft: { least: 3, most: 2 } }, '/soft/least'],
+    ['a range for a thing that is seen', { unit: 'yes', soft: { most: 2 } }, '/soft'],
+    ['a limit for a thing that is seen', { unit: 'yes', most: 1 }, '/most'],
+  ] as const)('finds %s at a hold', (_, measure, path) => {
+    const change = (task: TaskTemplate) => ({
+      ...task,
+      hold: {
+        measures: [{ key: 'one', name: 'One', ...measure }],
+        lapsesOn: [],
+        redo: [],
+      },
+    });
+    expectAt('seated', change, `/hold/measures/0${path}`);
+  });
+
+  it('finds the wind limit of a kit that has none', () => {
+    const { wind: _, ...limits } = heron.limits ?? {};
+    const row = heron.order.findIndex(({ id }) => id === 'ready');
+    const at = heron.order[row]?.hold?.measures.findIndex(({ key }) => key === 'wind');
+    expect(pathsOf({ ...heron, limits })).toContain(`/order/${row}/hold/measures/${at}/most`);
+  });
 });
 
 describe('the order of work written out for every length', () => {

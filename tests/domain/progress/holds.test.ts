@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { holdsOf } from '#domain/progress/views/holds.ts';
 import {
   beforeMove,
   clock,
@@ -126,6 +127,179 @@ describe('passing a hold', () => {
     const given = readyForCheck();
     given.send('pass-hold', pass, { by: inspector });
     expect(given.refusal('pass-hold', pass, { by: inspector }).code).toBe('hold-already-passed');
+  });
+});
+
+describe('a value outside a hard limit', () => {
+  const values = { level: 7, pins: true, wind: 4 };
+  const concession = {
+    name: 'Col Ansgar Reith',
+    authority: 'Division engineer',
+    reason: 'bearing plates take 8 mm',
+  };
+
+  it('passes by the concession of a named higher authority, which the record names with what it is about', () => {
+    const given = readyForCheck();
+    const entry = given.send('pass-hold', { ...pass, values, concession }, { by: inspector });
+    expect(entry.consequence).toEqual({ beyond: ['level'] });
+    expect(given.task('check')).toMatchObject({ hold: 'passed', status: 'done', values });
+    expect(holdsOf(given.state).find((each) => each.task === 'check')?.concession).toEqual({
+      ...concession,
+      of: ['level'],
+    });
+  });
+
+  it('is said among what happened on the site, with value, limit and reason', () => {
+    const given = readyForCheck();
+    given.send('pass-hold', { ...pass, values, concession }, { by: inspector });
+    expect(given.state.events).toMatchObject([{ kind: 'conceded', task: 'check' }]);
+    for (const part of ['Col Ansgar Reith, Division engineer', 'is 7 mm', 'at most 5 mm', '8 mm'])
+      expect(given.state.events[0]?.sentence).toContain(part);
+  });
+
+  it.each(['name', 'authority', 'reason'] as const)(
+    'is refused when the concession does not give its %s',
+    (field) => {
+      const blank = { ...concession, [field]: '  ' };
+      const refused = readyForCheck().refusal(
+        'pass-hold',
+        { ...pass, values, concession: blank },
+        { by: inspector },
+      );
+      expect(refused).toMatchObject({
+        code: 'concession-incomplete',
+        of: [`concession/${field}`],
+      });
+    },
+  );
+
+  it.each([
+    ['the inspector', ' wo  FINCH'],
+    ['a chief who builds here', 'Sgt Hill'],
+  ])('is refused when it is %s who concedes it', (_, name) => {
+    const refused = readyForCheck().refusal(
+      'pass-hold',
+      { ...pass, values, concession: { ...concession, name } },
+      { by: inspector },
+    );
+    expect(refused.code).toBe('concession-not-higher');
+  });
+
+  it('is conceded by nobody for a thing that has to be seen and is not so', () => {
+    const refused = readyForCheck().refusal(
+      'pass-hold',
+      { ...pass, values: { ...values, pins: false }, concession },
+      { by: inspector },
+    );
+    expect(refused).toMatchObject({ code: 'value-outside-limit', of: ['level', 'pins'] });
+  });
+
+  it('still wants every other value', () => {
+    const refused = readyForCheck().refusal(
+      'pass-hold',
+      { ...pass, values: { level: 7, pins: true }, concession },
+      { by: inspector },
+    );
+    expect(refused).toMatchObject({ code: 'values-missing', of: ['wind'] });
+  });
+
+  it('is told how it could be conceded when nobody did', () => {
+    const refused = readyForCheck().refusal('pass-hold', { ...pass, values }, { by: inspector });
+    expect(refused.sentence).toContain('concession of a named higher authority');
+  });
+
+  it('wants its concession anew after the pass lapsed', () => {
+    const given = readyForCheck();
+    given.send('pass-hold', { ...pass, values, concession }, { by: inspector });
+    given.send('halt', { why: 'rope' }, { by: dale });
+    expect(holdsOf(given.state).find((each) => each.task === 'check')?.concession).toBeNull();
+    given.send('acknowledge-halt', { crew: 'left', people: 7, of: 7 }, { by: hill });
+    given.send('acknowledge-halt', { crew: 'right', people: 7, of: 7 }, { by: dale });
+    given.send('acknowledge-halt', { crew: 'medic', people: 1, of: 1 }, { by: leader });
+    given.send('lift-halt', { name: 'Lt Moor' });
+    expect(given.refusal('pass-hold', { ...pass, values }, { by: inspector }).code).toBe(
+      'value-outside-limit',
+    );
+  });
+
+  it('lets a pass stand in the wind that was conceded, and lapse above it', () => {
+    const given = readyForCheck();
+    const gusty = { ...good, wind: 11 };
+    given.send('pass-hold', { ...pass, values: gusty, concession }, { by: inspector });
+    given.send('tell-wind', { speed: 11 });
+    expect(given.task('check').hold).toBe('passed');
+    given.send('tell-wind', { speed: 11.5 });
+    expect(given.task('check').hold).toBe('lapsed');
+  });
+
+  it('is a word too many where every value is inside its limit', () => {
+    const refused = readyForCheck().refusal(
+      'pass-hold',
+      { ...pass, concession },
+      { by: inspector },
+    );
+    expect(refused.code).toBe('concession-not-needed');
+  });
+});
+
+describe('a value outside the range where it ought to lie', () => {
+  const softWork = {
+    ...siteWork,
+    tasks: siteWork.tasks.map((each) =>
+      each.id === 'check'
+        ? {
+            ...each,
+            hold: {
+              ...each.hold!,
+              measures: [
+                { key: 'level', name: 'level', unit: 'mm' as const, most: 5, soft: { most: 3 } },
+                { key: 'sag', name: 'sag', unit: 'mm' as const, optional: true as const },
+              ],
+            },
+          }
+        : each,
+    ),
+  };
+  function readySoft() {
+    const given = site(softWork);
+    for (const id of ['pegs', 'panel-left', 'panel-right', 'lift']) given.finish(id);
+    return given;
+  }
+
+  it('is refused until the inspector says why it may stand', () => {
+    for (const reason of [undefined, '', '  ']) {
+      const body = { ...pass, values: { level: 4 }, ...(reason !== undefined && { reason }) };
+      const refused = readySoft().refusal('pass-hold', body, { by: inspector });
+      expect(refused).toMatchObject({ code: 'reason-missing', of: ['level'] });
+      expect(refused.sentence).toContain('level is 4 mm, ought to be at most 3 mm');
+    }
+  });
+
+  it('passes with name and reason, which stay with the pass', () => {
+    const given = readySoft();
+    const body = { ...pass, values: { level: 4 }, reason: 'shimmed next' };
+    const entry = given.send('pass-hold', body, { by: inspector });
+    expect(entry.consequence).toEqual({ outside: ['level'] });
+    expect(holdsOf(given.state).find((each) => each.task === 'check')).toMatchObject({
+      status: 'passed',
+      passedBy: 'WO Finch',
+      concession: null,
+      allowed: { reason: 'shimmed next', of: ['level'] },
+    });
+    expect(given.state.events).toEqual([]);
+  });
+
+  it('on the end of the range lies inside it, and what may be left out may be left out', () => {
+    const given = readySoft();
+    const entry = given.send('pass-hold', { ...pass, values: { level: 3 } }, { by: inspector });
+    expect(entry.consequence).toBeUndefined();
+  });
+
+  it('beyond the hard limit is no matter of a reason', () => {
+    const body = { ...pass, values: { level: 6 }, reason: 'in a hurry' };
+    expect(readySoft().refusal('pass-hold', body, { by: inspector }).code).toBe(
+      'value-outside-limit',
+    );
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { designBridge } from '#domain/bridge/design.ts';
+import { holdNumbers } from '#domain/bridge/safety/holdNumbers.ts';
 import { orderOfWork } from '#domain/tasks/fromKit/orderOfWork.ts';
 import { bridgeOver, granted, heron, larchFord } from '../kit/heronKit.ts';
 import { everythingBefore, expectSoundOrder, graphOf, taskOf } from './workChecks.ts';
@@ -112,6 +113,29 @@ describe('the order of work at Larch Ford', () => {
     expect(measures('ready-4')).toMatchObject({ bays: 8 });
     expect(measures('ready-4')).not.toHaveProperty('decked');
     expect(measures('seated')).toMatchObject({ near: 0.9, far: 0.9 });
+  });
+
+  it('asks for the balance until the tip has landed, beside what was reckoned for the move', () => {
+    const balance = (id: string) =>
+      taskOf(work, id).hold?.measures.find(({ key }) => key === 'margin');
+    const numbers = holdNumbers(bridge, heron, {});
+    for (const stage of [1, 2, 3, 4, 5]) {
+      expect(balance(`ready-${stage}`)).toMatchObject({ unit: 'm', least: 2 });
+      expect(balance(`ready-${stage}`)?.reckoned).toBeCloseTo(numbers[stage - 1]?.margin ?? 0, 2);
+    }
+    expect(balance('ready-6')).toBeUndefined();
+    expect(balance('ready-7')).toBeUndefined();
+  });
+
+  it('asks for the wind by the kit’s limit, with the range where it ought to lie', () => {
+    const wind = taskOf(work, 'ready-1').hold?.measures.find(({ key }) => key === 'wind');
+    expect(wind).toMatchObject({ unit: 'm/s', most: heron.limits?.wind, soft: { most: 8 } });
+  });
+
+  it('asks for level at every corner of the seated bridge', () => {
+    const keys = taskOf(work, 'seated').hold?.measures.map(({ key }) => key);
+    for (const corner of ['near-left', 'near-right', 'far-left', 'far-right'])
+      expect(keys).toContain(corner);
   });
 
   it('takes the nose off lot by lot, before the next move and before jacking', () => {

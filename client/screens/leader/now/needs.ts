@@ -15,7 +15,7 @@ export type Need = {
 };
 
 /** Reports that stay until the leader has seen them; the rest goes when its cause does. */
-const toBeSeen: ReadonlySet<Event['kind']> = new Set(['breach', 'hurt', 'near-miss']);
+const toBeSeen: ReadonlySet<Event['kind']> = new Set(['breach', 'conceded', 'hurt', 'near-miss']);
 
 /**
  * What needs the leader now (ISO 8601 UTC), the gravest first: broken rules, contradictions, people hurt, holds that

@@ -2,6 +2,7 @@ import { orderIndex } from '#domain/progress/orderIndex.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { PageLink } from '../../../parts/PageLink.tsx';
 import { words } from '../../../words/words.ts';
+import { Findings } from '../../inspector/Findings.tsx';
 import { useLeader } from '../useLeader.ts';
 import { EditLinks } from './EditLinks.tsx';
 import { EditMinutes } from './EditMinutes.tsx';
@@ -49,6 +50,7 @@ export function TaskPage({ id }: { readonly id: string }) {
             <TellForCrew task={task} />
           )}
           {standing.status === 'done' ? <ReopenForm task={task} /> : null}
+          {task.hold ? <Findings task={task} /> : null}
           <ToldList task={task} standing={standing} />
         </div>
         <section className="stack-wide" aria-label={said.edit}>
