@@ -49,6 +49,8 @@ export type AppOptions = {
   readonly runs?: number;
   /** Milliseconds that news is waited for before a forecast is begun. */
   readonly forecastWait?: number;
+  /** Milliseconds after a forecast before it is asked what moved it. */
+  readonly moveWait?: number;
   /** Milliseconds between two beats of a feed. */
   readonly beatEvery?: number;
   readonly requestsPerMinute?: number;
@@ -70,6 +72,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   const builds = new LiveBuilds(ledger, planner, clock, {
     runs: options.runs ?? 2000,
     wait: options.forecastWait ?? 200,
+    moveWait: options.moveWait ?? 1500,
     onFailure: (error) => app.log.error({ err: error }, 'a forecast failed'),
   });
   const site: Site = {

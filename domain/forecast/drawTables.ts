@@ -16,6 +16,11 @@ export class DrawTables {
     return this.#values;
   }
 
+  /** How many shapes have been filled. */
+  get count(): number {
+    return this.#at.size;
+  }
+
   /** Where the table of an estimate begins. */
   at(shape: Shape, minutes: Minutes): number {
     const { quick, likely, slow } = minutes;

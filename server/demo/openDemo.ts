@@ -1,4 +1,5 @@
 import type { Ground } from '#domain/bridge/ground.ts';
+import { usualDoubt } from '#domain/forecast/doubt/usualDoubt.ts';
 import larchFord from '#domain/kits/larchFord.json' with { type: 'json' };
 import type { Command } from '#domain/progress/command.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
@@ -66,6 +67,7 @@ async function planWhole(
   const planned = await planner.plan({
     work,
     past: { now: 0, tasks: [] },
+    doubts: { doubt: usualDoubt(work) },
     shape: 'pert',
     askedFor: null,
     runs: 100,

@@ -1,9 +1,8 @@
 import { createHash } from 'node:crypto';
+import type { Seen } from '#domain/forecast/moves/seen.ts';
 import type { BuildState } from '#domain/progress/state.ts';
-import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
+import { minutesAskedFor } from '#domain/progress/views/asTold.ts';
 import { openedOf } from '#domain/progress/views/opened.ts';
-import { pastOf } from '#domain/progress/views/past.ts';
-import type { Plan } from '#domain/schedule/plan.ts';
 import type { ForecastJob } from '../workers/planner.ts';
 
 /** One seed per build: two forecasts of it draw the same luck, so that their difference is the plan's. */
@@ -18,20 +17,12 @@ export function whyNoForecast(state: BuildState): string | null {
   return null;
 }
 
-/** What a forecast of the plan in force needs, seen from `now` (ISO 8601 UTC). */
+/** What a forecast of what is seen needs. */
 export function forecastJob(
   build: string,
   state: BuildState,
-  plan: Plan,
-  now: string,
+  seen: Seen,
   runs: number,
 ): ForecastJob {
-  return {
-    work: workAsTold(state),
-    plan,
-    past: pastOf(state, now),
-    askedFor: minutesAskedFor(state),
-    runs,
-    seed: seedOf(build),
-  };
+  return { ...seen, askedFor: minutesAskedFor(state), runs, seed: seedOf(build) };
 }

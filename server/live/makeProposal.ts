@@ -1,5 +1,6 @@
 import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
 import { pastOf } from '#domain/progress/views/past.ts';
+import { doubtsNow } from '#domain/progress/views/seenNow.ts';
 import { refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
 import type { Change } from '#domain/tasks/change.ts';
@@ -29,6 +30,7 @@ export async function makeProposal(
     {
       work: work.value,
       past: pastOf(state, now),
+      doubts: doubtsNow({ ...state, work: work.value }, inForce?.minutesToOpen ?? 0, now),
       shape: inForce?.shape ?? 'pert',
       askedFor: minutesAskedFor(state),
       runs,

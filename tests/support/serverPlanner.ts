@@ -1,4 +1,4 @@
-import { choiceOf, forecastOf, planOf } from '#server/workers/jobs.ts';
+import { choiceOf, forecastOf, movedOf, movesItOf, planOf } from '#server/workers/jobs.ts';
 import type { JobOptions, Planner } from '#server/workers/planner.ts';
 
 /** Plans and forecasts in the thread of the test, at once. */
@@ -19,6 +19,8 @@ export function plannerHere(): Planner {
   return {
     plan: (job, options) => done(options, (watch) => planOf(job, watch)),
     forecast: (job, options) => done(options, (watch) => forecastOf(job, watch)),
+    movesIt: (job, options) => done(options, (watch) => movesItOf(job, watch)),
+    moved: (job, options) => done(options, (watch) => movedOf(job, watch)),
     choice: (job, options) => done(options, (watch) => choiceOf(job, watch)),
     close: async () => {},
   };

@@ -33,7 +33,10 @@ export function forecastSeen({ work, plan, past, doubts }: Seen, pairing: Pairin
 }
 
 /** Minutes after the start of the build by which it opens with this confidence, 0.01 to 0.99. */
-export function openingBy({ percentiles }: Forecast, confidence: number): number {
+export function openingBy(
+  { percentiles }: Pick<Forecast, 'percentiles'>,
+  confidence: number,
+): number {
   const percent = Math.min(99, Math.max(1, Math.ceil(confidence * 100 - 1e-9)));
   return percentiles[percent - 1]!;
 }

@@ -10,11 +10,16 @@ export type Cause = {
   readonly sentence: string;
 };
 
+/** Minutes: above 0 it opens later. The largest cause first. */
+export type WhatMoved = { readonly minutes: number; readonly causes: readonly Cause[] };
+
 export type WhatMovedOptions = {
   readonly runs: number;
   readonly seed: number;
   /** The leader's: the opening that is explained is the one promised at this confidence, 0.01 to 0.99. */
   readonly confidence: number;
+  readonly onProgress?: (done: number, of: number) => void;
+  readonly shouldStop?: () => boolean;
 };
 
 /** Less than this is nothing. Minutes. */
@@ -24,13 +29,13 @@ const least = 0.5;
  * What moved the promised opening between two looks at a build, by how much and why. One part of the picture after the
  * other is put in place of the old one, each time on the same luck: plan and order of work, stores, strength, stated
  * doubt, what happened, and last what that teaches of the pace. So the minutes of all causes, small ones left out
- * here included, add up to the whole move.
+ * here included, add up to the whole move. When `shouldStop` says so the answer is of the parts looked at until then.
  */
 export function whatMoved(
   before: Seen,
   after: Seen,
-  { runs, seed, confidence }: WhatMovedOptions,
-): { readonly minutes: number; readonly causes: readonly Cause[] } {
+  { runs, seed, confidence, onProgress, shouldStop }: WhatMovedOptions,
+): WhatMoved {
   const pairing = { runs, seed, tables: new DrawTables() };
   const opening = (seen: Seen) => openingBy(forecastSeen(seen, pairing), confidence);
   const pace = { before: paceSeen(before), after: paceSeen(after) };
@@ -70,11 +75,13 @@ export function whatMoved(
   const start = opening(first);
   let was = start;
   const causes: Cause[] = [];
-  for (const { kind, seen, why } of steps) {
+  for (const [done, { kind, seen, why }] of steps.entries()) {
+    if (shouldStop?.()) break;
     const is = opening(seen);
     const minutes = is - was;
     was = is;
     if (Math.abs(minutes) >= least) causes.push({ kind, minutes, sentence: said(minutes, why()) });
+    onProgress?.(done + 1, steps.length);
   }
   causes.sort((one, other) => Math.abs(other.minutes) - Math.abs(one.minutes));
   return { minutes: was - start, causes };

@@ -15,7 +15,7 @@ const planned: BuildState = {
   ...emptyBuild,
   number: 1,
   start: '2026-03-01T11:00:00.000Z',
-  plan: {} as Plan,
+  plan: { minutesToOpen: 300, tasks: [] } as unknown as Plan,
 };
 
 const forecast: Forecast = {
@@ -31,7 +31,12 @@ const forecast: Forecast = {
   chanceBy: { minutes: 330, chance: 0.98765 },
   openings: [290.123456],
   percentiles: [289.987654],
-  onChain: [{ task: 'move', share: 0.123456 }],
+  onChain: [
+    { task: 'move', share: 0.123456 },
+    { task: 'pegs', share: 0.004 },
+  ],
+  crewsOnChain: [{ crew: 'left', share: 0.987654 }],
+  milestones: [{ task: 'move', p10: 1.23456, p50: 2, p80: 3.005001, p90: 4.999 }],
 };
 
 /** A forecaster on a build whose state the test sets, and a planner that answers when the test lets it. */
@@ -63,6 +68,7 @@ function bench() {
   const forecaster = new Forecaster(live, ledger, planner, testClock(), {
     runs: 10,
     wait: 200,
+    moveWait: 1500,
     onFailure: (error) => failures.push(error),
   });
   return {
@@ -140,7 +146,7 @@ describe('the forecaster', () => {
     expect(sent[1]).toContain(told[0]?.text);
   });
 
-  it('sends minutes to the hundredth, and the chance as it is', async () => {
+  it('sends minutes to the hundredth, shares that are something, and the chance as it is', async () => {
     const { forecaster, change, answer, pass } = bench();
     change({ tasks: {} });
     await pass(200);
@@ -152,6 +158,8 @@ describe('the forecaster', () => {
       percentiles: [289.99],
       chanceBy: { minutes: 330, chance: 0.98765 },
       onChain: [{ task: 'move', share: 0.12 }],
+      crewsOnChain: [{ crew: 'left', share: 0.99 }],
+      milestones: [{ task: 'move', p10: 1.23, p50: 2, p80: 3.01, p90: 5 }],
     });
   });
 

@@ -1,4 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest';
+import { usualDoubt } from '#domain/forecast/doubt/usualDoubt.ts';
+import { usualSizes } from '#domain/forecast/moves/lever.ts';
 import { readTables } from '#domain/tasks/tables.ts';
 import { places } from '#server/places.ts';
 import type { PlanJob } from '#server/workers/planner.ts';
@@ -18,6 +20,7 @@ if (!read.ok) throw new Error(JSON.stringify(read.reason));
 const job: PlanJob = {
   work: read.value,
   past: { now: 0, tasks: [] },
+  doubts: { doubt: usualDoubt(read.value) },
   shape: 'pert',
   askedFor: 60,
   runs: 1000,
@@ -40,6 +43,12 @@ describe('plans and forecasts in threads', () => {
     const { plan } = await planned();
     const forecast = { ...job, plan };
     expect(await threads.forecast(forecast)).toEqual(await plannerHere().forecast(forecast));
+    const seen = { work: job.work, plan, past: job.past, doubts: job.doubts };
+    const movesIt = { seen, sizes: usualSizes, runs: 500, seed: 7 };
+    expect(await threads.movesIt(movesIt)).toEqual(await plannerHere().movesIt(movesIt));
+    const later = { ...seen, past: { now: 30, tasks: [] } };
+    const moved = { before: seen, after: later, confidence: 0.9, runs: 500, seed: 7 };
+    expect(await threads.moved(moved)).toEqual(await plannerHere().moved(moved));
     const choice = { ...job, dark: [{ from: 30, to: 600 }] };
     expect(await threads.choice(choice)).toEqual(await plannerHere().choice(choice));
   });
