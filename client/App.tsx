@@ -6,7 +6,7 @@ import { useBuild } from './data/useBuild.ts';
 import { useLinkTheme } from './look/theme.ts';
 import { Meanwhile } from './parts/Meanwhile.tsx';
 import { PageLink } from './parts/PageLink.tsx';
-import { pages } from './screens/pages.ts';
+import { CommanderForecast, pages } from './screens/pages.ts';
 import { StartPage } from './screens/start/StartPage.tsx';
 import { words } from './words/words.ts';
 
@@ -35,7 +35,7 @@ type BuildPlace = Exclude<Place, { page: 'start' | 'unknown' }>;
 
 function RolePage({ place }: { readonly place: BuildPlace }) {
   const { you } = useBuild();
-  const Page = pages[place.page];
+  const Page = place.page === 'commander' && place.sub ? CommanderForecast : pages[place.page];
   // The leader may look at every page; everyone may look at the commander's.
   const fits = you.role === place.page || you.role === 'leader' || place.page === 'commander';
   if (!Page) return <UnknownPage secret={place.secret} />;
@@ -45,7 +45,10 @@ function RolePage({ place }: { readonly place: BuildPlace }) {
         <h1>{words.otherRole.title}</h1>
         <p className="lead">{words.otherRole.more(words.pages[you.role])}</p>
         <p>
-          <PageLink to={{ ...place, page: you.role }} className="button">
+          <PageLink
+            to={{ page: you.role, build: place.build, secret: place.secret }}
+            className="button"
+          >
             {words.otherRole.go(words.pages[you.role])}
           </PageLink>
         </p>

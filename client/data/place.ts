@@ -6,7 +6,7 @@ export type Place =
       readonly page: Role;
       readonly build: string;
       readonly secret: string;
-      /** What stands behind the leader's page in the address ("ground", "work/bay-9-left"); nobody else has pages below. */
+      /** What stands behind the page in the address: the leader's ("ground", "work/bay-9-left"), the commander's ("forecast"); nobody else has pages below. */
       readonly sub?: string;
     }
   | { readonly page: 'start'; readonly secret: string }
@@ -22,7 +22,10 @@ export function placeOf(path: string, fragment: string): Place {
     /^\/b\/([A-Za-z0-9._-]+)\/([a-z]+)(?:\/([A-Za-z0-9._/-]*))?$/.exec(path) ?? [];
   if (build && page && roles.includes(page)) {
     if (!sub) return { page: page as Role, build, secret };
-    if (page === 'leader') return { page, build, secret, sub: sub.replace(/\/$/, '') };
+    const below = sub.replace(/\/$/, '');
+    if (page === 'leader' || (page === 'commander' && below === 'forecast')) {
+      return { page, build, secret, sub: below };
+    }
   }
   return { page: 'unknown', secret };
 }
@@ -31,7 +34,7 @@ export function placeOf(path: string, fragment: string): Place {
 export function addressOf(place: Place): string {
   const fragment = place.secret === '' ? '' : `#${place.secret}`;
   if (place.page === 'start' || place.page === 'unknown') return `/${fragment}`;
-  const below = place.page === 'leader' && place.sub ? `/${place.sub}` : '';
+  const below = place.sub ? `/${place.sub}` : '';
   return `/b/${place.build}/${place.page}${below}${fragment}`;
 }
 

@@ -9,3 +9,6 @@ export const pages: Partial<Record<Role, LazyExoticComponent<ComponentType>>> = 
   inspector: lazy(() => import('./inspector/InspectorPage.tsx')),
   chief: lazy(() => import('./chief/ChiefPage.tsx')),
 };
+
+/** The one page that a commander has below the first. */
+export const CommanderForecast = lazy(() => import('./forecast/CommanderForecast.tsx'));

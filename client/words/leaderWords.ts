@@ -7,6 +7,7 @@ export const leaderWords = {
       work: 'Work',
       crews: 'Crews',
       plan: 'Plan',
+      forecast: 'Forecast',
       report: 'Report',
       links: 'Links',
       record: 'Record',

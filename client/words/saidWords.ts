@@ -9,6 +9,9 @@ export const saidWords = {
     refused: (sentence: string) => `Refused. ${sentence}`,
     noAnswer:
       'No answer. It may have arrived all the same: look at the board before you ask again.',
+    noFetch: 'No answer from the command post yet. Trying again by itself.',
+    oldFetch: (ago: string) =>
+      `No answer from the command post: what stands here was fetched ${ago} ago.`,
     unreachable: 'No answer from the command post. Nothing was changed here; try again.',
   },
   fault: {

@@ -68,6 +68,21 @@ export function percent(share: number): string {
   return `${Math.round(share * 100)} %`;
 }
 
+/** "2,000" */
+export function count(value: number): string {
+  return value.toLocaleString('en-GB');
+}
+
+/** "1.25": a factor, to hundredths. */
+export function factor(value: number): string {
+  return String(Math.round(value * 100) / 100);
+}
+
+/** "Truck 5" from "truck 5": to open a line with. */
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** "1 person", "7 people". */
 export function people(count: number): string {
   return count === 1 ? '1 person' : `${count} people`;

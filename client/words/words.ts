@@ -2,6 +2,7 @@ import { chiefWords } from './chiefWords.ts';
 import { commanderWords } from './commanderWords.ts';
 import { crewsWords } from './crewsWords.ts';
 import { drawingWords } from './drawingWords.ts';
+import { forecastWords } from './forecastWords.ts';
 import { groundWords } from './groundWords.ts';
 import { haltWords } from './haltWords.ts';
 import { inspectorWords } from './inspectorWords.ts';
@@ -30,5 +31,6 @@ export const words = {
   ...workWords,
   ...crewsWords,
   ...planWords,
+  ...forecastWords,
   ...newBuildWords,
 } as const;

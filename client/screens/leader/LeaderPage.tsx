@@ -4,6 +4,7 @@ import { BuildHead } from '../../parts/BuildHead.tsx';
 import { PageFrame } from '../../parts/PageFrame.tsx';
 import { PageLink } from '../../parts/PageLink.tsx';
 import { words } from '../../words/words.ts';
+import { ForecastParts } from '../forecast/ForecastParts.tsx';
 import { CrewsPage } from './crews/CrewsPage.tsx';
 import { DraftBar } from './draft/DraftBar.tsx';
 import { DraftProvider } from './draft/DraftProvider.tsx';
@@ -27,6 +28,7 @@ const sections: Readonly<Record<Section, () => ReactNode>> = {
   work: () => <WorkPage />,
   crews: () => <CrewsPage />,
   plan: () => <PlanPage />,
+  forecast: () => <ForecastParts leader />,
   report: () => <ReportPage />,
   links: () => <LinksPage />,
   record: () => <RecordPage />,

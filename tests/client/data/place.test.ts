@@ -35,18 +35,22 @@ describe('an address', () => {
   });
 });
 
-describe('a page below the leader’s', () => {
-  it('leads back to itself, and nobody else has one', () => {
-    const place = {
-      page: 'leader',
-      build: 'larch',
-      secret: 'abc',
-      sub: 'work/bay-9.left',
-    } as const;
-    const url = new URL(addressOf(place), 'http://here');
-    expect(url.pathname).toBe('/b/larch/leader/work/bay-9.left');
-    expect(placeOf(url.pathname, url.hash)).toEqual(place);
+describe('a page below another', () => {
+  for (const [page, sub] of [
+    ['leader', 'work/bay-9.left'],
+    ['commander', 'forecast'],
+  ] as const) {
+    it(`of the ${page} leads back to itself`, () => {
+      const place = { page, build: 'larch', secret: 'abc', sub };
+      const url = new URL(addressOf(place), 'http://here');
+      expect(url.pathname).toBe(`/b/larch/${page}/${sub}`);
+      expect(placeOf(url.pathname, url.hash)).toEqual(place);
+    });
+  }
+
+  it('is none for anybody else, and the commander has the one', () => {
     expect(placeOf('/b/larch/inspector/work', '#abc').page).toBe('unknown');
+    expect(placeOf('/b/larch/commander/work', '#abc').page).toBe('unknown');
   });
 });
 

@@ -1,0 +1,60 @@
+import type { OnChainShown } from '#shared/wireForecast.ts';
+import { words } from '../../words/words.ts';
+import { useFull } from './useForecast.ts';
+
+const shownTasks = 8;
+
+/** How often each crew, and the tasks most in the way, set the opening. */
+export function Chain() {
+  const { value } = useFull();
+  const said = words.forecast.chain;
+  if (!value?.frame?.forecast) return null;
+  const crews = value.crewsOnChain.filter(({ share }) => share > 0);
+  return (
+    <section className="stack" aria-labelledby="forecast-chain">
+      <h2 id="forecast-chain">{said.title}</h2>
+      <p className="second small">{said.more}</p>
+      {crews.length === 0 ? <p>{said.none}</p> : null}
+      <div className="two-fields">
+        <Shares title={said.crews} some={crews} />
+        <Shares
+          title={said.tasks}
+          some={value.tasksOnChain.filter(({ share }) => share < 0.9995).slice(0, shownTasks)}
+        />
+      </div>
+    </section>
+  );
+}
+
+type SharesProps = { readonly title: string; readonly some: readonly OnChainShown[] };
+
+function Shares({ title, some }: SharesProps) {
+  const said = words.forecast.chain;
+  if (some.length === 0) return null;
+  return (
+    <div>
+      <h3>{title}</h3>
+      <ul className="shares">
+        {some.map(({ id, name, share }) => {
+          const twentieths = Math.round(20 * share);
+          return (
+            <li key={id}>
+              <span>
+                {name} <b>{said.share(twentieths === 0 ? said.under : String(twentieths))}</b>
+              </span>
+              <svg
+                className="share-bar"
+                viewBox="0 0 100 4"
+                preserveAspectRatio="none"
+                aria-hidden="true"
+              >
+                <rect className="bar-whole" x="0" y="0" width="100" height="4" />
+                <rect className="bar-done" x="0" y="0" width={100 * share} height="4" />
+              </svg>
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,17 @@
+import type { ForecastMove } from '#shared/wireForecast.ts';
+import { minutes } from '../../words/units.ts';
+import { words } from '../../words/words.ts';
+
+/** How far the opening moved: "14 min later". */
+export function shiftSaid(later: number): string {
+  const said = words.forecast.course;
+  const whole = Math.round(later);
+  if (whole === 0) return said.same;
+  return whole > 0 ? said.later(minutes(whole)) : said.earlier(minutes(-whole));
+}
+
+/** A move in one breath: how far, and the causes that stand behind it. */
+export function moveSaid({ minutes: later, causes }: ForecastMove): string {
+  const sentences = causes.map(({ sentence }) => sentence);
+  return [`${shiftSaid(later)}.`, ...sentences].join(' ');
+}
