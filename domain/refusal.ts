@@ -20,6 +20,7 @@ export const refusalCodes = [
   'load-unknown',
   'entry-unknown',
   'kit-unknown',
+  'kit-exists',
   // record
   'entry-not-a-tell',
   'halt-cannot-be-withdrawn',
@@ -63,10 +64,13 @@ export const refusalCodes = [
   'too-many-tasks',
   'cannot-plan-yet',
   'work-faulty',
+  'nothing-to-forecast',
   // the server itself
   'link-not-found',
   'feed-gone',
   'proposal-cancelled',
+  'job-unknown',
+  'job-cancelled',
   'storage-failed',
   'server-failed',
 ] as const;

@@ -13,6 +13,7 @@ import { withStorageFailures } from './ledger/storageFailures.ts';
 import { LiveBuilds } from './live/liveBuilds.ts';
 import { Proposals } from './live/proposals.ts';
 import { describeApi, openApiRoute } from './openapi.ts';
+import { type KeepKit, KitShelf } from './ownKits.ts';
 import { servePages } from './pages.ts';
 import type { Clock, Ids } from './ports.ts';
 import { bridgeRoute } from './routes/bridges.ts';
@@ -25,8 +26,11 @@ import { forecastRoutes } from './routes/forecasts.ts';
 import { healthRoute } from './routes/health.ts';
 import { kitRoutes } from './routes/kits.ts';
 import { linkRoutes } from './routes/links.ts';
+import { moveRoutes } from './routes/moves.ts';
+import { paceRoute } from './routes/pace.ts';
 import { proposalRoutes } from './routes/proposals.ts';
 import { recordRoute } from './routes/record.ts';
+import { reviewRoutes } from './routes/reviews.ts';
 import { snapshotRoute } from './routes/snapshot.ts';
 import { stagesRoute } from './routes/stages.ts';
 import type { App, OpenDemo, Site } from './site.ts';
@@ -39,6 +43,8 @@ export type AppOptions = {
   readonly ledger: Ledger;
   readonly planner: Planner;
   readonly kits: Kits;
+  /** Keeps own kits; without it they last as long as the server runs. */
+  readonly keepKit?: KeepKit;
   /** Version of this program. */
   readonly version: string;
   /** Folder of the built pages; without it only the API is served. */
@@ -58,7 +64,8 @@ export type AppOptions = {
 
 /** Builds the application; it listens to nothing yet. Closing it closes its feeds, not the ledger nor the planner. */
 export async function buildApp(options: AppOptions): Promise<App> {
-  const { clock, ids, planner, kits, version, openDemo } = options;
+  const { clock, ids, planner, version, openDemo } = options;
+  const shelf = new KitShelf(options.kits, options.keepKit ?? (async () => {}));
   const ledger = withStorageFailures(options.ledger);
   const app: App = fastify({
     logger: options.logger ?? false,
@@ -80,7 +87,8 @@ export async function buildApp(options: AppOptions): Promise<App> {
     ids,
     ledger,
     planner,
-    kits,
+    kits: shelf.kits,
+    shelf,
     builds,
     proposals: new Proposals(),
     program: `spanwright ${version}`,
@@ -107,6 +115,9 @@ export async function buildApp(options: AppOptions): Promise<App> {
   commandRoute(app, site);
   recordRoute(app, site);
   forecastRoutes(app, site);
+  moveRoutes(app, site);
+  paceRoute(app, site);
+  reviewRoutes(app, site);
   proposalRoutes(app, site);
   linkRoutes(app, site);
   await servePages(app, options.pages);

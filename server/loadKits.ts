@@ -22,7 +22,8 @@ export async function loadKits(folder: string): Promise<Result<Kits, readonly Fa
   return faults.length === 0 ? good(kits) : bad(faults);
 }
 
-function hashOf(text: string): string {
+/** The hash of a kit file's text, as records name it. */
+export function hashOf(text: string): string {
   return createHash('sha256').update(text, 'utf8').digest('hex');
 }
 

@@ -3,6 +3,8 @@ import type { TSchema } from 'typebox';
 import { Bridge } from '#domain/bridge/bridge.ts';
 import { Ground } from '#domain/bridge/ground.ts';
 import { Fault } from '#domain/fault.ts';
+import { Review } from '#domain/forecast/after/review.ts';
+import { Doubt } from '#domain/forecast/doubt/doubt.ts';
 import { Forecast } from '#domain/forecast/forecast.ts';
 import { Kit } from '#domain/kit/kit.ts';
 import { Author } from '#domain/progress/command.ts';
@@ -15,6 +17,7 @@ import * as wire from '#shared/wire.ts';
 import { wireBodies } from '#shared/wireBodies.ts';
 import * as wireBridges from '#shared/wireBridges.ts';
 import * as wireBuilds from '#shared/wireBuilds.ts';
+import * as wireForecast from '#shared/wireForecast.ts';
 import type { App } from './site.ts';
 
 type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
@@ -28,8 +31,10 @@ const bodyNames = Object.entries(wireBodies).map(([kind, schema]): [string, TSch
 const named: readonly (readonly [string, TSchema])[] = [
   ...Object.entries(wire),
   ...Object.entries(wireBuilds),
+  ...Object.entries(wireForecast),
   ...Object.entries(wireBridges),
   ...Object.entries({ Author, Breach, Bridge, BuildState, Change, Fault, Forecast, Ground, Kit }),
+  ...Object.entries({ Doubt, Review }),
   ...Object.entries({ Plan, TaskState, Work }),
   ...bodyNames,
 ];

@@ -6,6 +6,7 @@ import type { Kits } from './kits.ts';
 import type { Ledger } from './ledger/ledger.ts';
 import type { LiveBuilds } from './live/liveBuilds.ts';
 import type { Proposals } from './live/proposals.ts';
+import type { KitShelf } from './ownKits.ts';
 import type { Clock, Ids } from './ports.ts';
 import type { Planner } from './workers/planner.ts';
 
@@ -19,6 +20,8 @@ export type Site = {
   readonly ledger: Ledger;
   readonly planner: Planner;
   readonly kits: Kits;
+  /** Where a kit of one's own is added to them. */
+  readonly shelf: KitShelf;
   readonly builds: LiveBuilds;
   readonly proposals: Proposals;
   /** Name and version of this program, for the record. */

@@ -9,6 +9,7 @@ import { ledgerFile } from '../ledger/ledgerFile.ts';
 import { ownFolder } from '../ledger/ownFolder.ts';
 import { openSqliteLedger } from '../ledger/sqliteLedger.ts';
 import { loadKits } from '../loadKits.ts';
+import { keepKitsIn, withOwnKits } from '../ownKits.ts';
 import { places, programVersion } from '../places.ts';
 import { randomIds, systemClock } from '../ports.ts';
 import type { App, OpenDemo } from '../site.ts';
@@ -39,17 +40,21 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   const owner = await ownFolder(options.data);
   if (!owner)
     return fail(io, `${options.data} is in use by another server. Stop it, or use --data.`);
+  const ownKits = join(options.data, 'kits');
+  const known = await withOwnKits(kits.value, ownKits);
+  for (const fault of known.faults) io.err(faultLine(fault));
   const ledger = await openSqliteLedger(join(options.data, ledgerFile));
   const planner = threadPlanner(places.workers);
   try {
     const version = programVersion();
     const program = `spanwright ${version}`;
-    const openDemo = demoOpener({ ...ports, ledger, planner, kits: kits.value, program });
+    const openDemo = demoOpener({ ...ports, ledger, planner, kits: known.kits, program });
     const app = await buildApp({
       ...ports,
       ledger,
       planner,
-      kits: kits.value,
+      kits: known.kits,
+      keepKit: keepKitsIn(ownKits),
       version,
       openDemo,
       pages: existsSync(places.pages) ? places.pages : undefined,

@@ -104,7 +104,7 @@ export class MoveWatch {
     this.#running = true;
     try {
       const before = this.#basis ?? (await this.#lastMarked());
-      if (before === null || before.frame.at === after.frame.at) this.#basis = after;
+      if (before === null || same(before.frame, after.frame)) this.#basis = after;
       else await this.#compare(before, after);
     } catch (error) {
       if (!this.#stop.signal.aborted) this.#options.onFailure(error);
@@ -116,7 +116,7 @@ export class MoveWatch {
   async #compare(before: Look, after: Look): Promise<void> {
     const { confidence } = this.#live.state;
     const points = await this.#log.points(confidence);
-    const promised = (look: Look) => points.findLast(({ at }) => at === look.frame.at)?.promised;
+    const promised = (look: Look) => points.findLast((point) => same(point, look.frame))?.promised;
     const by = (promised(after) ?? 0) - (promised(before) ?? 0);
     this.#basis = before;
     if (Math.abs(by) < worthAWord && !restated(before.seen, after.seen)) return;
@@ -169,6 +169,12 @@ export class MoveWatch {
     const state: BuildState = await stateAt(this.#ledger, this.#live.build, number);
     return state.plan && { frame: { number, at }, seen: seenNow(state, state.plan, at) };
   }
+}
+
+type Told = Look['frame'];
+
+function same(one: Told, other: Told): boolean {
+  return one.number === other.number && one.at === other.at;
 }
 
 /** Whether something was decided or told anew that is worth a word even where its effects cancel out. */

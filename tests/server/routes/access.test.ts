@@ -44,6 +44,19 @@ const ofFord: readonly Row[] = [
   { method: 'GET', path: '/forecast', may: everyRole },
   { method: 'GET', path: '/stages', may: everyRole },
   { method: 'GET', path: '/forecasts', may: ['leader', 'log', 'inspector', 'commander'] },
+  { method: 'GET', path: '/forecast/full', may: ['leader', 'log', 'inspector', 'commander'] },
+  { method: 'GET', path: '/forecast/history', may: ['leader', 'log', 'inspector', 'commander'] },
+  { method: 'POST', path: '/forecast/moves', may: ['leader'], body: () => ({}) },
+  { method: 'DELETE', path: '/forecast/moves/none', may: ['leader'] },
+  { method: 'GET', path: '/pace', may: ['leader'] },
+  { method: 'GET', path: '/review', may: ['leader'] },
+  { method: 'GET', path: '/review/tasks.csv', may: ['leader'] },
+  {
+    method: 'POST',
+    path: '/review/kit',
+    may: ['leader'],
+    body: () => ({ name: 'own', tasks: ['bay'] }),
+  },
   { method: 'POST', path: '/proposals', may: ['leader'], body: () => ({ changes: [] }) },
   { method: 'DELETE', path: `/proposals/${'0'.repeat(32)}`, may: ['leader'] },
   { method: 'GET', path: '/links', may: ['leader', 'host'] },
@@ -126,6 +139,8 @@ it('covers every route of the API but the two that are open to anyone', () => {
       .replace(/\?.*/, '')
       .replace('/kits/heron', '/kits/{name}')
       .replace('/links/none', '/links/{link}')
+      .replace('/moves/none', '/moves/{job}')
+      .replace('/review/tasks.csv', '/review/{file}')
       .replace(/\/0{32}$/, '/{proposal}');
     return `${row.method} ${path}`;
   });
