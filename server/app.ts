@@ -7,7 +7,7 @@ import { guardRoutes } from './access/gate.ts';
 import { compressReplies } from './compress.ts';
 import { answerErrors, FormWrong } from './errors.ts';
 import { formReader } from './form.ts';
-import type { Kits } from './kits.ts';
+import type { HashedKit } from './kits.ts';
 import type { Ledger } from './ledger/ledger.ts';
 import { withStorageFailures } from './ledger/storageFailures.ts';
 import { LiveBuilds } from './live/liveBuilds.ts';
@@ -42,7 +42,8 @@ export type AppOptions = {
   readonly ids: Ids;
   readonly ledger: Ledger;
   readonly planner: Planner;
-  readonly kits: Kits;
+  /** Own kits are added to them. */
+  readonly kits: Map<string, HashedKit>;
   /** Keeps own kits; without it they last as long as the server runs. */
   readonly keepKit?: KeepKit;
   /** Version of this program. */

@@ -35,8 +35,9 @@ export class KitShelf {
   readonly #keep: KeepKit;
   readonly #adding = new Set<string>();
 
-  constructor(kits: Kits, keep: KeepKit) {
-    this.#kits = new Map(kits);
+  /** `kits` are those there are now; it adds to them. */
+  constructor(kits: Map<string, HashedKit>, keep: KeepKit) {
+    this.#kits = kits;
     this.#keep = keep;
   }
 
@@ -73,9 +74,9 @@ export class KitShelf {
 export async function withOwnKits(
   kits: Kits,
   folder: string,
-): Promise<{ readonly kits: Kits; readonly faults: readonly Fault[] }> {
-  if (!existsSync(folder)) return { kits, faults: [] };
+): Promise<{ readonly kits: Map<string, HashedKit>; readonly faults: readonly Fault[] }> {
+  if (!existsSync(folder)) return { kits: new Map(kits), faults: [] };
   const own = await loadKits(folder);
-  if (!own.ok) return { kits, faults: own.reason };
+  if (!own.ok) return { kits: new Map(kits), faults: own.reason };
   return { kits: new Map([...own.value, ...kits]), faults: [] };
 }

@@ -78,7 +78,7 @@ export async function testServer(options: Partial<AppOptions> = {}): Promise<Tes
     clock,
     ids,
     planner: plannerHere(),
-    kits: kits.value,
+    kits: new Map(kits.value),
     version: '0.0.0-test',
     runs: 50,
     forecastWait: 0,

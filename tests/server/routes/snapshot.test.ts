@@ -11,7 +11,8 @@ import { plannerHere } from '#tests/support/serverPlanner.ts';
 it('a half-built demo build is shown whole to every page, as the schema has it', async () => {
   const kits = await loadKits(places.kits);
   if (!kits.ok) throw new Error(JSON.stringify(kits.reason));
-  const ports = { clock: testClock(), ids: testIds(), ledger: memoryLedger(), kits: kits.value };
+  const own = new Map(kits.value);
+  const ports = { clock: testClock(), ids: testIds(), ledger: memoryLedger(), kits: own };
   const planner = plannerHere();
   const openDemo = demoOpener({ ...ports, planner, program: 'spanwright test' });
   const server = await testServer({ ...ports, planner, openDemo });
