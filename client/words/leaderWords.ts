@@ -11,6 +11,7 @@ export const leaderWords = {
       report: 'Report',
       links: 'Links',
       record: 'Record',
+      after: 'After',
     },
     sectionsTitle: 'The leader’s pages',
     noSection: 'There is no such page here.',

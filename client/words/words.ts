@@ -1,3 +1,4 @@
+import { afterWords } from './afterWords.ts';
 import { chiefWords } from './chiefWords.ts';
 import { commanderWords } from './commanderWords.ts';
 import { crewsWords } from './crewsWords.ts';
@@ -32,5 +33,6 @@ export const words = {
   ...crewsWords,
   ...planWords,
   ...forecastWords,
+  ...afterWords,
   ...newBuildWords,
 } as const;

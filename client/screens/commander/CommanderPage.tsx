@@ -4,6 +4,7 @@ import { SpanFigure } from '../../drawing/SpanFigure.tsx';
 import { HaltNotice } from '../../parts/HaltNotice.tsx';
 import { LineState } from '../../parts/LineState.tsx';
 import { PageFrame } from '../../parts/PageFrame.tsx';
+import { PageLink } from '../../parts/PageLink.tsx';
 import { ThemeSwitch } from '../../parts/ThemeSwitch.tsx';
 import { dateTimeGroup, iso, metres, zoneName } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
@@ -15,7 +16,7 @@ import './commander.css';
 
 /** When it opens, how sure that is, and what holds it. Watches only. */
 export default function CommanderPage() {
-  const { state, now, linkKey } = useBuild();
+  const { state, now, linkKey, build, secret } = useBuild();
   const said = words.commander;
   const { bridge, halt, zone } = state;
   const called = rollCall(state, iso(now));
@@ -55,7 +56,13 @@ export default function CommanderPage() {
           )}
         </p>
       </HaltNotice>
-      <OpeningHead />
+      <OpeningHead
+        more={
+          <PageLink to={{ page: 'commander', build, secret, sub: 'forecast' }}>
+            {words.forecast.more}
+          </PageLink>
+        }
+      />
       <hr className="rule" />
       <SpanFigure state={state} />
       <hr className="rule" />

@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { useEffect } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { openingHeadline } from '#domain/brief/opening.ts';
 import { openedOf } from '#domain/progress/views/opened.ts';
 import type { ToldForecasts } from '#shared/wireBuilds.ts';
@@ -9,8 +9,8 @@ import { iso } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import { changedWords } from './changed.ts';
 
-/** The answer at the size of a headline, what goes with it in sentences, and the twenty openings that prove it. */
-export function OpeningHead() {
+/** The answer at the size of a headline, what goes with it in sentences, and the twenty openings that prove it; `more` leads on. */
+export function OpeningHead({ more }: { readonly more?: ReactNode }) {
   const { api, build, linkKey, state, forecast, now } = useBuild();
   const told = useQuery({
     queryKey: ['forecasts', linkKey],
@@ -37,6 +37,7 @@ export function OpeningHead() {
         {frame === null && !open ? (
           <p className="lead">{forecast?.why ?? words.commander.noForecast}</p>
         ) : null}
+        {more ? <p className="no-print">{more}</p> : null}
       </div>
       {frame && !open ? (
         <OpeningStrip

@@ -10,8 +10,10 @@ export function shiftSaid(later: number): string {
   return whole > 0 ? said.later(minutes(whole)) : said.earlier(minutes(-whole));
 }
 
-/** A move in one breath: how far, and the causes that stand behind it. */
+/** A move in one breath: how far, and the causes behind it. A cause that is all of it stands for the whole. */
 export function moveSaid({ minutes: later, causes }: ForecastMove): string {
+  const [only, ...others] = causes;
   const sentences = causes.map(({ sentence }) => sentence);
+  if (only && others.length === 0 && Math.abs(only.minutes - later) < 1) return only.sentence;
   return [`${shiftSaid(later)}.`, ...sentences].join(' ');
 }

@@ -4,6 +4,7 @@ import { BuildHead } from '../../parts/BuildHead.tsx';
 import { PageFrame } from '../../parts/PageFrame.tsx';
 import { PageLink } from '../../parts/PageLink.tsx';
 import { words } from '../../words/words.ts';
+import { AfterPage } from '../afterBuild/AfterPage.tsx';
 import { ForecastParts } from '../forecast/ForecastParts.tsx';
 import { CrewsPage } from './crews/CrewsPage.tsx';
 import { DraftBar } from './draft/DraftBar.tsx';
@@ -32,6 +33,7 @@ const sections: Readonly<Record<Section, () => ReactNode>> = {
   report: () => <ReportPage />,
   links: () => <LinksPage />,
   record: () => <RecordPage />,
+  after: () => <AfterPage />,
 };
 
 /** The leader's page: plans the build and runs it. Its parts are pages of their own below one address. */

@@ -1,3 +1,4 @@
+import { openedOf } from '#domain/progress/views/opened.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { SpanFigure } from '../../../drawing/SpanFigure.tsx';
 import { PageLink } from '../../../parts/PageLink.tsx';
@@ -18,7 +19,7 @@ export function NowPage() {
   const empty = state.work.tasks.length === 0;
   return (
     <>
-      <OpeningHead />
+      <OpeningHead more={empty ? null : <OpeningLink />} />
       {empty ? <p className="lead reading">{words.leader.noWorkMore}</p> : null}
       {empty ? null : <SpanFigure state={state} onTask={(task) => go(`work/${task}`)} />}
       <hr className="rule" />
@@ -45,5 +46,16 @@ export function NowPage() {
         {empty ? null : <RunningBuild />}
       </div>
     </>
+  );
+}
+
+/** On to the whole forecast; once the bridge is open, to what the build taught. */
+function OpeningLink() {
+  const { state } = useBuild();
+  const { to } = useLeader();
+  return openedOf(state).open ? (
+    <PageLink to={to('after')}>{words.after.more}</PageLink>
+  ) : (
+    <PageLink to={to('forecast')}>{words.forecast.more}</PageLink>
   );
 }
