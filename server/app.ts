@@ -35,6 +35,7 @@ import { snapshotRoute } from './routes/snapshot.ts';
 import { stagesRoute } from './routes/stages.ts';
 import type { App, OpenDemo, Site } from './site.ts';
 import type { Planner } from './workers/planner.ts';
+import type { Searcher } from './workers/searcher.ts';
 
 /** What the application needs from outside, and what of it can be set. */
 export type AppOptions = {
@@ -42,6 +43,7 @@ export type AppOptions = {
   readonly ids: Ids;
   readonly ledger: Ledger;
   readonly planner: Planner;
+  readonly searcher: Searcher;
   /** Own kits are added to them. */
   readonly kits: Map<string, HashedKit>;
   /** Keeps own kits; without it they last as long as the server runs. */
@@ -63,9 +65,9 @@ export type AppOptions = {
   readonly requestsPerMinute?: number;
 };
 
-/** Builds the application; it listens to nothing yet. Closing it closes its feeds, not the ledger nor the planner. */
+/** Builds the application; it listens to nothing yet. Closing it closes its feeds, not the ledger nor the workers. */
 export async function buildApp(options: AppOptions): Promise<App> {
-  const { clock, ids, planner, version, openDemo } = options;
+  const { clock, ids, planner, searcher, version, openDemo } = options;
   const shelf = new KitShelf(options.kits, options.keepKit ?? (async () => {}));
   const ledger = withStorageFailures(options.ledger);
   const app: App = fastify({
@@ -77,13 +79,29 @@ export async function buildApp(options: AppOptions): Promise<App> {
     forceCloseConnections: true,
   }).withTypeProvider<TypeBoxTypeProvider>();
 
-  const builds = new LiveBuilds(ledger, planner, clock, {
-    runs: options.runs ?? 2000,
-    wait: options.forecastWait ?? 200,
-    moveWait: options.moveWait ?? 1500,
-    onFailure: (error) => app.log.error({ err: error }, 'a forecast failed'),
-  });
+  const proposals = new Proposals();
+  const builds = new LiveBuilds(
+    ledger,
+    planner,
+    clock,
+    {
+      runs: options.runs ?? 2000,
+      wait: options.forecastWait ?? 200,
+      moveWait: options.moveWait ?? 1500,
+      onFailure: (error) => app.log.error({ err: error }, 'a forecast failed'),
+    },
+    {
+      parts: { searcher, planner, proposals, clock, ids },
+      options: {
+        runs: options.runs ?? 2000,
+        seconds: 5,
+        every: 60_000,
+        onFailure: (error) => app.log.error({ err: error }, 'a look for a better plan failed'),
+      },
+    },
+  );
   const site: Site = {
+    searcher,
     clock,
     ids,
     ledger,
@@ -91,7 +109,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
     kits: shelf.kits,
     shelf,
     builds,
-    proposals: new Proposals(),
+    proposals,
     program: `spanwright ${version}`,
     runs: options.runs ?? 2000,
     openDemo,
@@ -125,9 +143,11 @@ export async function buildApp(options: AppOptions): Promise<App> {
 
   const beat = setInterval(() => builds.beat(), options.beatEvery ?? 10_000).unref();
   const freshen = setInterval(() => builds.freshen(), 10_000).unref();
+  const replan = setInterval(() => builds.replan(), 10_000).unref();
   app.addHook('preClose', async () => {
     clearInterval(beat);
     clearInterval(freshen);
+    clearInterval(replan);
     builds.stop();
   });
   return app;

@@ -9,6 +9,7 @@ import type { Proposals } from './live/proposals.ts';
 import type { KitShelf } from './ownKits.ts';
 import type { Clock, Ids } from './ports.ts';
 import type { Planner } from './workers/planner.ts';
+import type { Searcher } from './workers/searcher.ts';
 
 /** Starts a demo build: as it is before the first plan is told to anyone, or half built. */
 export type OpenDemo = (how: 'fresh' | 'half-built') => Promise<OpenedBuild>;
@@ -19,6 +20,7 @@ export type Site = {
   readonly ids: Ids;
   readonly ledger: Ledger;
   readonly planner: Planner;
+  readonly searcher: Searcher;
   readonly kits: Kits;
   /** Where a kit of one's own is added to them. */
   readonly shelf: KitShelf;

@@ -10,6 +10,7 @@ import { Change } from '#domain/tasks/change.ts';
 import { Id } from '#domain/tasks/task.ts';
 import { CommandId, Instant } from './instant.ts';
 import { wireKinds } from './wireBodies.ts';
+import { OfferFrame, PlanNews, PlanOffer } from './wirePlan.ts';
 
 const closed = { additionalProperties: false } as const;
 
@@ -86,6 +87,8 @@ export const Snapshot = Type.Object(
     state: BuildState,
     you: Author,
     forecast: Type.Union([ForecastFrame, Type.Null()]),
+    /** To leaders: a plan worth a look. */
+    offer: Type.Optional(OfferFrame),
     /** Server clock. */
     now: Instant,
   },
@@ -125,7 +128,13 @@ export const DeltaFrame = Type.Object(
 export type DeltaFrame = Static<typeof DeltaFrame>;
 
 export const ProgressFrame = Type.Object(
-  { job: Type.String(), done: Type.Number(), of: Type.Number() },
+  {
+    job: Type.String(),
+    done: Type.Number(),
+    of: Type.Number(),
+    /** Of a search for a better plan: the best plan and bound so far. */
+    news: Type.Optional(PlanNews),
+  },
   closed,
 );
 export type ProgressFrame = Static<typeof ProgressFrame>;
@@ -141,6 +150,8 @@ export const ProposalRequest = Type.Object(
   {
     proposal: Type.Optional(CommandId),
     changes: Type.ReadonlyType(Type.Array(Change, { maxItems: 1000 })),
+    /** Search for so long, in low priority, instead of a second: until proven, stopped, or told to take what there is. */
+    seconds: Type.Optional(Type.Number({ minimum: 1, maximum: 110 })),
   },
   closed,
 );
@@ -158,8 +169,10 @@ export const Proposal = Type.Object(
       Type.Object({ minutesToOpen: Type.Number(), forecast: Forecast }, closed),
       Type.Null(),
     ]),
-    /** One sentence: "opens 14 min earlier; other people on 5 tasks". */
+    /** One sentence: "opens 14 min earlier; changes 5 orders for 2 crews". */
     gain: Type.String(),
+    /** What the sentence is made of; null before the first plan. */
+    offer: Type.Union([PlanOffer, Type.Null()]),
   },
   closed,
 );

@@ -14,6 +14,7 @@ import { places, programVersion } from '../places.ts';
 import { randomIds, systemClock } from '../ports.ts';
 import type { App, OpenDemo } from '../site.ts';
 import { threadPlanner } from '../workers/threadPlanner.ts';
+import { threadSearcher } from '../workers/threadSearcher.ts';
 import { faultLine } from './faultLine.ts';
 import type { CommandIo } from './io.ts';
 
@@ -45,6 +46,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   for (const fault of known.faults) io.err(faultLine(fault));
   const ledger = await openSqliteLedger(join(options.data, ledgerFile));
   const planner = threadPlanner(places.workers);
+  const searcher = threadSearcher(places.workers);
   try {
     const version = programVersion();
     const program = `spanwright ${version}`;
@@ -53,6 +55,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
       ...ports,
       ledger,
       planner,
+      searcher,
       kits: known.kits,
       keepKit: keepKitsIn(ownKits),
       version,
@@ -62,7 +65,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
     });
     return await serve(app, { ledger, openDemo }, options, io);
   } finally {
-    await planner.close();
+    await Promise.all([planner.close(), searcher.close()]);
     await ledger.close();
     owner.release();
   }

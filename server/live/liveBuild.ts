@@ -18,7 +18,7 @@ export class LiveBuild {
   readonly feeds = new Feeds();
   readonly #ledger: Ledger;
   readonly #ring = new DeltaRing();
-  readonly #onChange: OnChange[] = [];
+  readonly #onChange = new Set<OnChange>();
   #state: BuildState = emptyBuild;
   #line: Promise<unknown> = Promise.resolve();
   /** After a storage failure nobody knows what was kept: the record is read again before anything is decided. */
@@ -33,8 +33,10 @@ export class LiveBuild {
     return this.#state;
   }
 
-  onChange(listener: OnChange): void {
-    this.#onChange.push(listener);
+  /** Tells the listener of every change until the answer is called. */
+  onChange(listener: OnChange): () => void {
+    this.#onChange.add(listener);
+    return () => void this.#onChange.delete(listener);
   }
 
   /** Events that a device that knows the record up to `after` has missed; null when it must take a new snapshot. */

@@ -3,10 +3,15 @@ import type { Clock } from '../ports.ts';
 import type { Planner } from '../workers/planner.ts';
 import { Forecaster, type ForecasterOptions } from './forecaster.ts';
 import { LiveBuild } from './liveBuild.ts';
+import { Replanner, type ReplannerOptions, type ReplannerParts } from './replanner.ts';
 import { sseEvent } from './sse.ts';
 
-/** A build in memory together with whoever forecasts it. */
-export type Running = { readonly live: LiveBuild; readonly forecaster: Forecaster };
+/** A build in memory together with whoever forecasts it and looks for a better plan. */
+export type Running = {
+  readonly live: LiveBuild;
+  readonly forecaster: Forecaster;
+  readonly replanner: Replanner;
+};
 
 /** The builds that somebody has asked for since the server started. */
 export class LiveBuilds {
@@ -14,13 +19,22 @@ export class LiveBuilds {
   readonly #planner: Planner;
   readonly #clock: Clock;
   readonly #options: ForecasterOptions;
+  readonly #replan: { readonly parts: ReplannerParts; readonly options: ReplannerOptions };
+  #searches = 0;
   readonly #running = new Map<string, Running>();
 
-  constructor(ledger: Ledger, planner: Planner, clock: Clock, options: ForecasterOptions) {
+  constructor(
+    ledger: Ledger,
+    planner: Planner,
+    clock: Clock,
+    options: ForecasterOptions,
+    replan: { readonly parts: ReplannerParts; readonly options: ReplannerOptions },
+  ) {
     this.#ledger = ledger;
     this.#planner = planner;
     this.#clock = clock;
     this.#options = options;
+    this.#replan = replan;
   }
 
   /** The build, its record read; null when there is none of that name. */
@@ -46,7 +60,8 @@ export class LiveBuilds {
       this.#clock,
       this.#options,
     );
-    const running = { live, forecaster };
+    const replanner = new Replanner(live, this.#replan.parts, this.#replan.options);
+    const running = { live, forecaster, replanner };
     this.#running.set(build, running);
     return running;
   }
@@ -64,13 +79,31 @@ export class LiveBuilds {
     }
   }
 
+  /** Looks for better plans of builds that have drifted, unless a leader's own search needs the searcher. */
+  replan(): void {
+    if (this.#searches > 0) return;
+    for (const { replanner } of this.#running.values()) replanner.look();
+  }
+
+  /** Does a search that a leader waits for: looks in the background give way to it. */
+  async searching<Value>(search: () => Promise<Value>): Promise<Value> {
+    this.#searches += 1;
+    for (const { replanner } of this.#running.values()) replanner.pause();
+    try {
+      return await search();
+    } finally {
+      this.#searches -= 1;
+    }
+  }
+
   closeFeeds(build: string, link: string): void {
     this.#running.get(build)?.live.feeds.close(link);
   }
 
   stop(): void {
-    for (const { live, forecaster } of this.#running.values()) {
+    for (const { live, forecaster, replanner } of this.#running.values()) {
       forecaster.stop();
+      replanner.pause();
       live.feeds.close();
     }
   }

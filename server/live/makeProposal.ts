@@ -1,52 +1,65 @@
 import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
 import { pastOf } from '#domain/progress/views/past.ts';
 import { doubtsNow } from '#domain/progress/views/seenNow.ts';
-import { refusal } from '#domain/refusal.ts';
+import { type Refusal, refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
 import type { Change } from '#domain/tasks/change.ts';
 import { applyChanges } from '#domain/tasks/change.ts';
-import type { Proposal, RefusalReply } from '#shared/wire.ts';
+import type { RefusalReply } from '#shared/wire.ts';
 import type { JobOptions, Planner } from '../workers/planner.ts';
+import type { SearchJob } from '../workers/searcher.ts';
 import { seedOf } from './forecastJob.ts';
-import { gainSentence } from './gain.ts';
+import { gainOf } from './gain.ts';
 import type { LiveBuild } from './liveBuild.ts';
 import type { KeptProposal } from './proposals.ts';
+
+/** What a proposal is made for, and how its plan is found; without `find` the planner makes one in about a second. */
+export type Wanted = {
+  readonly id: string;
+  readonly changes: readonly Change[];
+  /** ISO 8601 UTC. */
+  readonly now: string;
+  readonly find?: ((job: Omit<SearchJob, 'seconds'>) => Promise<Result<Plan, Refusal>>) | undefined;
+};
 
 /** Plans what is still to come again, with changes, from now. Rejects with the signal's reason when stopped. */
 export async function makeProposal(
   { live, planner, runs }: { live: LiveBuild; planner: Planner; runs: number },
-  { id, changes, now }: { id: string; changes: readonly Change[]; now: string },
+  { id, changes, now, find }: Wanted,
   options: JobOptions,
-): Promise<Result<{ readonly kept: KeptProposal; readonly shown: Proposal }, RefusalReply>> {
+): Promise<Result<KeptProposal, RefusalReply>> {
   const { state, build } = live;
   const asTold = workAsTold(state);
-  const work = applyChanges(asTold, changes);
-  if (!work.ok) {
+  const changed = applyChanges(asTold, changes);
+  if (!changed.ok) {
     const sentence = 'These changes do not fit the order of work. Mend what the faults name.';
-    return bad({ ...refusal('work-faulty', sentence), faults: work.reason });
+    return bad({ ...refusal('work-faulty', sentence), faults: changed.reason });
   }
+  const work = changed.value;
   const { plan: inForce, number: basis } = state;
+  const past = pastOf(state, now);
+  const shape = inForce?.shape ?? 'pert';
+  const found = await find?.({ work, past, shape, accepted: inForce });
+  if (found && !found.ok) return found;
   const planned = await planner.plan(
     {
-      work: work.value,
-      past: pastOf(state, now),
-      doubts: doubtsNow({ ...state, work: work.value }, inForce?.minutesToOpen ?? 0, now),
-      shape: inForce?.shape ?? 'pert',
+      work,
+      past,
+      doubts: doubtsNow({ ...state, work }, inForce?.minutesToOpen ?? 0, now),
+      shape,
       askedFor: minutesAskedFor(state),
       runs,
       seed: seedOf(build),
       inForce: inForce && { work: asTold, plan: inForce },
+      found: found?.value ?? null,
     },
     options,
   );
   if (!planned.ok) return planned;
   const { plan, forecast, before } = planned.value;
-  const gain = gainSentence(
-    { plan, forecast },
-    inForce && before && { plan: inForce, forecast: before.forecast },
-  );
-  return good({
-    kept: { build, basis, work: work.value, plan, gain },
-    shown: { proposal: id, basis, plan, forecast, before, gain },
-  });
+  const earlier = changes.length > 0 && before ? before.forecast.p50 - forecast.p50 : null;
+  const { gain, offer } = gainOf(work, plan, inForce, past.now, earlier);
+  const shown = { proposal: id, basis, plan, forecast, before, gain, offer };
+  return good({ build, basis, work, plan, gain, shown });
 }

@@ -1,13 +1,19 @@
 import type { ServerResponse } from 'node:http';
+import type { Role } from '#domain/progress/command.ts';
 import type { Feed } from './feeds.ts';
 
 /** Bytes that may wait for a device before it is let go: it comes back and asks from its last number. */
 const patience = 1_000_000;
 
 /** A feed on a raw reply whose head is written. A device that does not take what it is sent is closed. */
-export function openFeed(raw: ServerResponse, link: string, onClose: (feed: Feed) => void): Feed {
+export function openFeed(
+  raw: ServerResponse,
+  whose: { readonly link: string; readonly role: Role },
+  onClose: (feed: Feed) => void,
+): Feed {
   const feed: Feed = {
-    link,
+    link: whose.link,
+    role: whose.role,
     send: (text) => {
       if (raw.destroyed || raw.writableEnded) return;
       raw.write(text);

@@ -20,13 +20,15 @@ export function snapshotRoute(app: App, { builds, clock }: Site): void {
     async (request, reply) => {
       const running = await builds.get(request.params.build);
       if (!running) return buildUnknown(reply);
-      const { live, forecaster } = running;
+      const { live, forecaster, replanner } = running;
+      const you = memberOf(request).author;
       return {
         build: live.build,
         fold: foldVersion,
         state: live.state,
-        you: memberOf(request).author,
+        you,
         forecast: forecaster.frame,
+        ...(you.role === 'leader' && { offer: replanner.offer }),
         now: clock.now().toISOString(),
       };
     },

@@ -1,12 +1,19 @@
 import { Worker } from 'node:worker_threads';
 import type { JobMessage, WorkerMessage } from './messages.ts';
-import type { JobOptions } from './planner.ts';
+
+/** How a job is followed and stopped. `take` asks for the best found so far, from jobs that know such a thing. */
+export type ThreadOptions = {
+  readonly signal?: AbortSignal;
+  readonly take?: AbortSignal;
+  readonly onProgress?: (done: number, of: number) => void;
+  readonly onNews?: (news: unknown) => void;
+};
 
 type Waiting = {
   readonly id: number;
   readonly job: unknown;
   readonly stop: Int32Array<SharedArrayBuffer>;
-  readonly options: JobOptions;
+  readonly options: ThreadOptions;
   readonly resolve: (value: unknown) => void;
   readonly reject: (reason: unknown) => void;
 };
@@ -27,13 +34,14 @@ export class JobThread {
   }
 
   /** Does a job. Rejects with the signal's reason as soon as it is stopped, and with the worker's error. */
-  async run(job: unknown, options: JobOptions = {}): Promise<unknown> {
-    const { signal } = options;
+  async run(job: unknown, options: ThreadOptions = {}): Promise<unknown> {
+    const { signal, take } = options;
     signal?.throwIfAborted();
     let stopped = () => {};
+    let taken = () => {};
     const done = new Promise((resolve, reject) => {
       this.#lastId += 1;
-      const stop = new Int32Array(new SharedArrayBuffer(4));
+      const stop = new Int32Array(new SharedArrayBuffer(8));
       const waiting = { id: this.#lastId, job, stop, options, resolve, reject };
       stopped = () => {
         // A job under way notices between two of its steps; its answer is then nobody's.
@@ -42,15 +50,19 @@ export class JobThread {
         if (place >= 0) this.#waiting.splice(place, 1);
         reject(signal?.reason);
       };
+      taken = () => void Atomics.store(stop, 1, 1);
+      if (take?.aborted) taken();
       this.#waiting.push(waiting);
       this.#next();
     });
     // A signal outlives many jobs: none leaves its listener behind.
     signal?.addEventListener('abort', stopped, { once: true });
+    take?.addEventListener('abort', taken, { once: true });
     try {
       return await done;
     } finally {
       signal?.removeEventListener('abort', stopped);
+      take?.removeEventListener('abort', taken);
     }
   }
 
@@ -95,6 +107,10 @@ export class JobThread {
     if (current?.id !== message.id) return;
     if (message.kind === 'progress') {
       if (!current.options.signal?.aborted) current.options.onProgress?.(message.done, message.of);
+      return;
+    }
+    if (message.kind === 'news') {
+      if (!current.options.signal?.aborted) current.options.onNews?.(message.news);
       return;
     }
     this.#current = null;

@@ -44,12 +44,13 @@ export function forecastOf(job: ForecastJob, { shouldStop, onProgress }: JobWatc
 
 /** Plans from now on and forecasts the plan, and the one in force beside it, on the same draws. */
 export function planOf(job: PlanJob, watch: JobWatch): Result<Planned, Refusal> {
-  const { work, past, shape, inForce, runs } = job;
+  const { work, past, shape, inForce, found, runs } = job;
   const { shouldStop, onProgress } = watch;
   // The search counts as much as one forecast.
   const parts = inForce ? 3 : 2;
   onProgress(0, parts * runs);
-  const plan = makePlan(work, { shape, crews: true, past, shouldStop });
+  const near = inForce?.plan;
+  const plan = found ? good(found) : makePlan(work, { shape, crews: true, past, near, shouldStop });
   if (!plan.ok) return plan;
   onProgress(runs, parts * runs);
   const forecast = forecastOf(

@@ -29,6 +29,8 @@ export type PlanJob = {
   readonly runs: number;
   readonly seed: number;
   readonly inForce: { readonly work: Work; readonly plan: Plan } | null;
+  /** A plan found already, to be forecast only. */
+  readonly found?: Plan | null;
 };
 
 export type Planned = {

@@ -13,6 +13,7 @@ import type { CommandRequest, NewLink } from '#shared/wire.ts';
 import type { OpenedBuild, OpenRequest } from '#shared/wireBuilds.ts';
 import { memoryLedger } from './serverMemoryLedger.ts';
 import { plannerHere } from './serverPlanner.ts';
+import { searcherHere } from './serverSearcher.ts';
 
 /** A clock that stands still until a test moves it. */
 export type TestClock = Clock & { advance(minutes: number): void };
@@ -78,6 +79,7 @@ export async function testServer(options: Partial<AppOptions> = {}): Promise<Tes
     clock,
     ids,
     planner: plannerHere(),
+    searcher: searcherHere(),
     kits: new Map(kits.value),
     version: '0.0.0-test',
     runs: 50,

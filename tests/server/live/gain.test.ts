@@ -1,58 +1,61 @@
 import { expect, it } from 'vitest';
-import type { Forecast } from '#domain/forecast/forecast.ts';
-import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
-import { gainSentence } from '#server/live/gain.ts';
+import { makePlan } from '#domain/schedule/makePlan.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import { gainOf } from '#server/live/gain.ts';
+import { smallWork } from '#tests/support/smallWork.ts';
 
-const task = (id: string, people = 4): PlannedTask => ({
-  task: id,
-  crews: [{ crew: 'left', people }],
-  start: 0,
-  finish: 10,
-  release: 0,
-  stretch: 1,
-  reason: { kind: 'start' },
+const work = smallWork(
+  [
+    { id: 'pegs', minutes: 10, crews: ['left', 'right'] },
+    { id: 'panel', minutes: 20, crews: ['left', 'right'] },
+    { id: 'move', minutes: 5, crews: ['left'], after: ['pegs', 'panel'], opens: true },
+  ],
+  {
+    crews: [
+      { id: 'left', people: 1 },
+      { id: 'right', people: 1 },
+    ],
+  },
+);
+
+function planOf(crewOf: Record<string, string>): Plan {
+  const given = {
+    ...work,
+    tasks: work.tasks.map((task) => {
+      const crew = crewOf[task.id];
+      return crew
+        ? { ...task, needs: task.needs.map((need) => ({ ...need, anyOf: [crew] })) }
+        : task;
+    }),
+  };
+  const plan = makePlan(given, { shape: 'pert', crews: true });
+  if (!plan.ok) throw new Error(plan.reason.sentence);
+  return plan.value;
+}
+
+const together = planOf({ pegs: 'left', panel: 'right' });
+const alone = planOf({ pegs: 'left', panel: 'left' });
+
+it('says what a new plan gains and whose orders it changes, both seen from now', () => {
+  // Alone one crew takes 10 + 20 + 5 minutes, together 20 + 5.
+  expect(gainOf(work, together, alone, 0)).toEqual({
+    gain: 'opens 10 min earlier; changes 1 order for 2 crews',
+    offer: { gain: 10, changedOrders: 1, crews: ['left', 'right'], needed: false },
+  });
+  expect(gainOf(work, alone, together, 0).gain).toMatch(/^opens 10 min later/);
+  // With changed work, what plan and changes gain together.
+  expect(gainOf(work, together, alone, 0, 17.2).gain).toMatch(/^opens 17 min earlier/);
 });
 
-/** A plan that would have opened at 300 min, seen from now to open at an even chance by `p50`. */
-const seen = (p50: number, tasks: PlannedTask[], minutesToOpen = 300) => ({
-  plan: {
-    format: 'spanwright-plan',
-    version: 1,
-    tasks,
-    handOvers: [],
-    opening: 'open',
-    minutesToOpen,
-    lowerBound: 0,
-    shape: 'pert',
-  } satisfies Plan,
-  forecast: { p50 } as Forecast,
-});
-
-const inForce = seen(320, [task('pegs'), task('panel'), task('move')]);
-
-it('compares both plans as they are seen from now, not the times the old one once had', () => {
-  const tasks = [task('pegs'), task('panel'), task('move', 5)];
-  expect(gainSentence(seen(306, tasks), inForce)).toBe(
-    'opens 14 min earlier; other people on 1 task',
-  );
-  expect(gainSentence(seen(321, tasks), inForce)).toBe('opens 1 min later; other people on 1 task');
-});
-
-it('counts a task that comes or goes', () => {
-  const tasks = [task('panel'), task('move'), task('brace')];
-  expect(gainSentence(seen(320, tasks), inForce)).toBe(
-    'opens at the same time; other people on 2 tasks',
-  );
-});
-
-it('says when nobody changes places', () => {
-  expect(gainSentence(seen(318, inForce.plan.tasks), inForce)).toBe(
-    'opens 2 min earlier; the same people on every task',
+it('says when nobody hears of a change', () => {
+  expect(gainOf(work, together, together, 0).gain).toBe(
+    'opens at the same time; changes no orders',
   );
 });
 
 it('has nothing to compare the first plan with', () => {
-  expect(gainSentence(seen(290, [], 286.4), null)).toBe(
-    'first plan: opens 286 min after the start',
-  );
+  expect(gainOf(work, { ...together, minutesToOpen: 286.4 }, null, 0)).toEqual({
+    gain: 'first plan: opens 286 min after the start',
+    offer: null,
+  });
 });

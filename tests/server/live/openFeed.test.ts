@@ -26,7 +26,9 @@ class Stuck extends EventEmitter {
 function opened() {
   const raw = new Stuck();
   const gone: Feed[] = [];
-  const feed = openFeed(raw as unknown as ServerResponse, 'link', (one) => gone.push(one));
+  const feed = openFeed(raw as unknown as ServerResponse, { link: 'link', role: 'leader' }, (one) =>
+    gone.push(one),
+  );
   return { raw, gone, feed };
 }
 

@@ -58,6 +58,8 @@ const ofFord: readonly Row[] = [
     body: () => ({ name: 'own', tasks: ['bay'] }),
   },
   { method: 'POST', path: '/proposals', may: ['leader'], body: () => ({ changes: [] }) },
+  { method: 'GET', path: `/proposals/${'0'.repeat(32)}`, may: ['leader'] },
+  { method: 'POST', path: `/proposals/${'0'.repeat(32)}/take`, may: ['leader'] },
   { method: 'DELETE', path: `/proposals/${'0'.repeat(32)}`, may: ['leader'] },
   { method: 'GET', path: '/links', may: ['leader', 'host'] },
   {
@@ -141,7 +143,7 @@ it('covers every route of the API but the two that are open to anyone', () => {
       .replace('/links/none', '/links/{link}')
       .replace('/moves/none', '/moves/{job}')
       .replace('/review/tasks.csv', '/review/{file}')
-      .replace(/\/0{32}$/, '/{proposal}');
+      .replace(/\/0{32}/, '/{proposal}');
     return `${row.method} ${path}`;
   });
   expect([...covered, 'GET /api/health'].sort()).toEqual(routes.sort());

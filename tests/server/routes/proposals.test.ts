@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { makePlan } from '#domain/schedule/makePlan.ts';
 import { formReader } from '#server/form.ts';
 import type { Planner } from '#server/workers/planner.ts';
+import type { Searcher, SearchJob } from '#server/workers/searcher.ts';
 import {
   ForecastFrame,
   Proposal,
@@ -80,12 +82,12 @@ describe('a plan on trial', () => {
     await accept((await propose()).json.proposal);
     const same = await propose();
     expect(same.json.before?.forecast.p50).toBe(same.json.forecast.p50);
-    expect(same.json.gain).toBe('opens at the same time; the same people on every task');
+    expect(same.json.gain).toBe('opens at the same time; changes no orders');
     const minutes = { quick: 1, likely: 2, slow: 3 };
     const quicker = await propose([{ kind: 'task', task: 'pegs', minutes }]);
     expect(quicker.json.plan.minutesToOpen).toBeLessThan(same.json.plan.minutesToOpen);
     expect(quicker.json.gain).toMatch(
-      /^opens \d+ min earlier; (other people on \d+ tasks?|the same people on every task)$/,
+      /^opens \d+ min earlier; changes (no orders|\d+ orders? for \d+ crews?)$/,
     );
   });
 
@@ -172,6 +174,99 @@ describe('a plan being made', () => {
     const proposal = server.ids.long();
     expect((await propose([], { proposal })).json.proposal).toBe(proposal);
     expect((await propose([], { proposal })).json).toMatchObject({ code: 'id-used-otherwise' });
+  });
+});
+
+/** A searcher that has found a plan of the test's work and goes on until it is told what to do. */
+function slowSearcher() {
+  const asked: SearchJob[] = [];
+  let begun = () => {};
+  const started = new Promise<void>((resolve) => {
+    begun = resolve;
+  });
+  const searcher: Searcher = {
+    search: (job, { signal, take, onNews, onProgress } = {}) => {
+      asked.push(job);
+      onNews?.({ minutesToOpen: 40, lowerBound: 38, schedules: 12, proven: false });
+      onProgress?.(1, job.seconds);
+      begun();
+      return new Promise((resolve, reject) => {
+        signal?.addEventListener('abort', () => reject(signal.reason));
+        take?.addEventListener('abort', () => {
+          resolve(makePlan(job.work, { shape: job.shape, crews: true, past: job.past }));
+        });
+      });
+    },
+    close: async () => {},
+  };
+  return { searcher, asked, started };
+}
+
+describe('a long search for a better plan', () => {
+  it('ends by itself with a plan that can be accepted', async () => {
+    const answer = await propose([], { seconds: 2 });
+    expect(answer.status).toBe(201);
+    expect(formReader(Proposal)(answer.json).ok).toBe(true);
+    expect(answer.json.plan.minutesToOpen).toBeGreaterThanOrEqual(answer.json.plan.lowerBound);
+    expect((await accept(answer.json.proposal)).json).toMatchObject({ outcome: 'recorded' });
+  });
+
+  it('hands over what it has when the leader says so, and keeps it to be read again', async () => {
+    const { searcher, asked, started } = slowSearcher();
+    server = await testServer({ searcher });
+    ford = await openTestBuild(server);
+    const proposal = server.ids.long();
+    const running = propose([], { proposal, seconds: 60 });
+    await started;
+    expect(asked).toMatchObject([{ seconds: 60, accepted: null }]);
+    const path = `${base()}/proposals/${proposal}`;
+    // Nothing to read before it is made.
+    expect((await server.ask('GET', path, ford.secret('leader'))).status).toBe(404);
+    expect((await server.ask('POST', `${path}/take`, ford.secret('leader'))).status).toBe(204);
+    const answer = await running;
+    expect(answer.status).toBe(201);
+    expect((await server.ask('GET', path, ford.secret('leader'))).json).toEqual(answer.json);
+    // It is over: there is nothing left to take.
+    expect((await server.ask('POST', `${path}/take`, ford.secret('leader'))).status).toBe(404);
+    expect((await accept(proposal)).json).toMatchObject({ outcome: 'recorded' });
+  });
+
+  it('keeps near to the plan in force', async () => {
+    const { searcher, asked, started } = slowSearcher();
+    server = await testServer({ searcher });
+    ford = await openTestBuild(server);
+    await accept((await propose()).json.proposal);
+    const { plan } = await stateNow();
+    const proposal = server.ids.long();
+    const running = propose([], { seconds: 5, proposal });
+    await started;
+    expect(asked[0]?.accepted).toEqual(plan);
+    await server.ask('DELETE', `${base()}/proposals/${proposal}`, ford.secret('leader'));
+    expect((await running).json).toMatchObject({ code: 'proposal-cancelled' });
+  });
+
+  it('is given up when the work it is made for changes, but not for a tick', async () => {
+    const { searcher, started } = slowSearcher();
+    server = await testServer({ searcher });
+    ford = await openTestBuild(server);
+    const proposal = server.ids.long();
+    const running = propose([], { proposal, seconds: 60 });
+    await started;
+    const tell = (kind: 'tell-started' | 'tell-strength', body: unknown) =>
+      server.ask('POST', `${base()}/commands`, ford.secret('left'), command(server, kind, body));
+    await tell('tell-started', { task: 'pegs', crew: 'left' });
+    const path = `${base()}/proposals/${proposal}/take`;
+    await tell('tell-strength', { crew: 'left', fit: 5 });
+    const answer = await running;
+    expect([answer.status, answer.json]).toMatchObject([409, { code: 'proposal-cancelled' }]);
+    expect((answer.json as unknown as RefusalReply).sentence).toContain(
+      'changed while it searched',
+    );
+    expect((await server.ask('POST', path, ford.secret('leader'))).status).toBe(404);
+  });
+
+  it('refuses longer searches than a line is held for', async () => {
+    expect((await propose([], { seconds: 600 })).json).toMatchObject({ code: 'form-wrong' });
   });
 });
 
