@@ -1,6 +1,13 @@
 import { DrawTables } from '../drawTables.ts';
 import { forecastSeen, openingBy, paceSeen, type Seen } from './seen.ts';
-import { paceWhy, planWhy, progressWhy, storesWhy, strengthWhy } from './whatMovedWords.ts';
+import {
+  doubtWhy,
+  paceWhy,
+  planWhy,
+  progressWhy,
+  storesWhy,
+  strengthWhy,
+} from './whatMovedWords.ts';
 
 /** One cause that moved the opening. Minutes: above 0 it opens later. */
 export type Cause = {
@@ -68,9 +75,17 @@ export function whatMoved(
     { kind: 'plan', seen: planned, why: () => planWhy(before, after) },
     { kind: 'stores', seen: stored, why: () => storesWhy(before, after) },
     { kind: 'strength', seen: manned, why: () => strengthWhy(before, after) },
-    { kind: 'doubt', seen: doubted, why: () => 'what is stated of doubt and conditions changed' },
-    { kind: 'progress', seen: happened, why: () => progressWhy(before, after) },
-    { kind: 'pace', seen: learned, why: () => paceWhy(after.work, pace.before, pace.after) },
+    { kind: 'doubt', seen: doubted, why: () => doubtWhy(before, after) },
+    {
+      kind: 'progress',
+      seen: happened,
+      why: (later: boolean) => progressWhy(before, after, later),
+    },
+    {
+      kind: 'pace',
+      seen: learned,
+      why: (later: boolean) => paceWhy(after.work, pace.before, pace.after, later),
+    },
   ] as const;
   const start = opening(first);
   let was = start;
@@ -80,7 +95,8 @@ export function whatMoved(
     const is = opening(seen);
     const minutes = is - was;
     was = is;
-    if (Math.abs(minutes) >= least) causes.push({ kind, minutes, sentence: said(minutes, why()) });
+    if (Math.abs(minutes) >= least)
+      causes.push({ kind, minutes, sentence: said(minutes, why(minutes > 0)) });
     onProgress?.(done + 1, steps.length);
   }
   causes.sort((one, other) => Math.abs(other.minutes) - Math.abs(one.minutes));

@@ -38,8 +38,22 @@ export function strengthWhy(before: Seen, after: Seen): string {
   return listed(changed, 'crews have other people');
 }
 
-/** What happened between the two looks that was least like the estimates: stopped, slow or quick work. */
-export function progressWhy(before: Seen, after: Seen): string {
+/** What is stated otherwise, or has since been told of a truck, so that it can no longer be late unexpectedly. */
+export function doubtWhy(before: Seen, after: Seen): string {
+  const stated = JSON.stringify(before.doubts.doubt) !== JSON.stringify(after.doubts.doubt);
+  if (stated) return 'what is stated of doubt and conditions changed';
+  const was = new Set(before.doubts.toldLoads ?? []);
+  const told = new Set((after.doubts.toldLoads ?? []).filter((load) => !was.has(load)));
+  const names = after.work.loads.filter(({ id }) => told.has(id)).map(({ name }) => name);
+  if (names.length === 0) return 'what is in doubt changed';
+  return `${listed(names, '')} no longer in doubt`;
+}
+
+/**
+ * What happened between the two looks that was least like the estimates and moved the opening this way: stopped or slow
+ * work when it is `later`, else quick work.
+ */
+export function progressWhy(before: Seen, after: Seen, later: boolean): string {
   const tasks = new Map(after.work.tasks.map((task) => [task.id, task]));
   const planned = new Map(after.plan.tasks.map((task) => [task.task, task]));
   const was = new Map(before.past.tasks.map((task) => [task.task, task.status]));
@@ -49,37 +63,37 @@ export function progressWhy(before: Seen, after: Seen): string {
       const task = tasks.get(id);
       if (!task) return [];
       if (status === 'stopped') {
-        return [{ off: Number.POSITIVE_INFINITY, words: `${task.name} stands still` }];
+        return [{ over: Number.POSITIVE_INFINITY, words: `${task.name} stands still` }];
       }
       const shape = after.plan.shape;
       const expected = expectedMinutes(task.minutes, shape) * (planned.get(id)?.stretch ?? 1);
       const took = (finish ?? after.past.now) - start;
       // Work still under way has so far only shown when it is late.
-      const off = status === 'done' ? Math.abs(took - expected) : took - expected;
+      const over = status === 'done' ? took - expected : Math.max(0, took - expected);
       const verb = status === 'done' ? 'took' : 'is at work for';
       const words = `${task.name} ${verb} ${Math.round(took)} min in place of ${Math.round(expected)}`;
-      return [{ off, words }];
+      return [{ over, words }];
     })
+    .map(({ over, words }) => ({ off: later ? over : -over, words }))
     .filter(({ off }) => off >= 1)
     .sort((one, other) => other.off - one.off)
     .map(({ words }) => words);
-  return listed(news, 'time went on');
+  return listed(news, later ? 'time went on' : 'what is done is no longer in doubt');
 }
 
-/** The crews whose pace is now seen most differently. */
-export function paceWhy({ crews }: Work, before: Pace, after: Pace): string {
+/** The crews whose pace is now seen most differently, in the direction of the move. */
+export function paceWhy({ crews }: Work, before: Pace, after: Pace, later: boolean): string {
   const middle = (pace: Pace, crew: string) => projected(pace, loading(pace, [crew])).mean;
   const changed = crews
     .map(({ id, name }) => ({
       name,
-      is: middle(after, id),
-      by: middle(after, id) - middle(before, id),
+      pace: paceWords(Math.exp(middle(after, id))),
+      by: (middle(after, id) - middle(before, id)) * (later ? 1 : -1),
     }))
-    .filter(({ by }) => Math.abs(by) >= 0.02)
-    .sort((one, other) => Math.abs(other.by) - Math.abs(one.by))
-    .map(({ name, is }) => {
-      const words = paceWords(Math.exp(is));
-      return words === 'as planned' ? `${name} works as planned` : `${name} takes ${words}`;
-    });
-  return listed(changed, 'the pace is known better');
+    .filter(({ by, pace }) => by >= 0.02 && pace !== asPlanned)
+    .sort((one, other) => other.by - one.by)
+    .map(({ name, pace }) => `${name} takes ${pace}`);
+  return listed(changed, later ? 'the pace is a little slower' : 'the pace is known better');
 }
+
+const asPlanned = paceWords(1);

@@ -103,6 +103,34 @@ describe('what moved the opening', () => {
     expect(pace.sentence).toMatch(/left takes (6|7|12|13) min for each (5|10) planned/);
   });
 
+  it('gives quick work as the reason of an earlier opening, and slow work as that of a later one', () => {
+    const quick = whatMoved(before, built(4, 4), options).causes;
+    expect(quick.find(({ kind }) => kind === 'progress')?.sentence).toMatch(
+      /^\d+ min earlier: Task bay-1 took 4 min in place of 6,/,
+    );
+    expect(quick.find(({ kind }) => kind === 'pace')?.sentence).toMatch(
+      /earlier: left takes (3|4|7|8) min for each (5|10) planned/,
+    );
+    // One slow bay among quick ones is no reason for an earlier opening.
+    const tasks = built(4, 4).past.tasks.map((task, k) =>
+      k === 3 ? { ...task, finish: 16 + 3 } : task,
+    );
+    const mixed = { ...built(4, 4), past: { now: 19, tasks } };
+    const earlier = whatMoved(before, mixed, options).causes.filter(({ minutes }) => minutes < 0);
+    for (const { sentence } of earlier) expect(sentence).not.toContain('bay-4');
+  });
+
+  it('names a truck that is no longer in doubt', () => {
+    const late = { ...usualDoubt(work), day: { ...doubt.day, on: false } };
+    const events = late.events.filter(({ kind }) => kind === 'late-load');
+    const sure = { ...late, events: events.map((event) => ({ ...event, chance: 0.9 })) };
+    const start = { ...before, doubts: { doubt: sure } };
+    const told = { ...before, doubts: { doubt: sure, toldLoads: ['deck'] } };
+    const { causes } = whatMoved(start, told, options);
+    expect(causes.map(({ kind }) => kind)).toEqual(['doubt']);
+    expect(causes[0]!.sentence).toMatch(/^\d+ min earlier: Truck 5 no longer in doubt\.$/);
+  });
+
   it('says so when work stands still, and when another plan came', () => {
     const still: Seen = {
       ...before,
