@@ -65,6 +65,8 @@ export const refusalCodes = [
   'cannot-plan-yet',
   'work-faulty',
   'nothing-to-forecast',
+  'fixed-blocked',
+  'light-too-short',
   // the server itself
   'link-not-found',
   'feed-gone',

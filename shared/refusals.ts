@@ -60,6 +60,8 @@ export const refusalStatus = {
   'cannot-plan-yet': 409,
   'work-faulty': 422,
   'nothing-to-forecast': 409,
+  'fixed-blocked': 422,
+  'light-too-short': 422,
   'link-not-found': 404,
   'feed-gone': 410,
   'proposal-cancelled': 409,

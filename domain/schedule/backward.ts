@@ -1,6 +1,7 @@
 import type { Compiled } from './compile.ts';
+import { beginBy, finishAt, type Pace } from './pace.ts';
 import type { Profile } from './profile.ts';
-import type { Schedule } from './schedule.ts';
+import { finishOf, type Schedule } from './schedule.ts';
 
 /**
  * Serial generation from the end: takes the first `count` tasks of `order` (those with a 1 in `only`), which must lead
@@ -17,18 +18,23 @@ export function placeBackward(
   end: number,
   schedule: Schedule,
 ): void {
-  const { seconds, useHead, useOf, useAmount } = compiled;
+  const { seconds, pace, useHead, useOf, useAmount } = compiled;
   const { start, way } = schedule;
   for (let at = 0; at < count; at += 1) {
     const task = order[at]!;
     const w = way[task]!;
+    const own = pace[w]!;
     const due = dueAt(compiled, schedule, task, only, end);
-    const finish = latestFinish(compiled, profile, w, due);
-    if (finish === Number.NEGATIVE_INFINITY) {
+    const begin =
+      own === null
+        ? latestFinish(compiled, profile, w, due) - seconds[w]!
+        : latestAtPace(compiled, profile, w, own, due);
+    if (begin === Number.NEGATIVE_INFINITY) {
       start[task] = due - seconds[w]!;
       continue;
     }
-    start[task] = finish - seconds[w]!;
+    start[task] = begin;
+    const finish = finishOf(compiled, w, begin);
     for (let use = useHead[w]!; use < useHead[w + 1]!; use += 1) {
       profile.hold(useOf[use]!, start[task]!, finish, useAmount[use]!);
     }
@@ -50,6 +56,7 @@ function dueAt(
     if (only[next] === 0) {
       continue;
     }
+    // With a pace of its own it may take longer than its seconds: near enough for an order.
     const bound = start[next]! - afterWait[at]! + (afterFromStart[at] ? length : 0);
     if (bound < due) {
       due = bound;
@@ -71,4 +78,37 @@ function latestFinish(compiled: Compiled, profile: Profile, w: number, due: numb
     use = use + 1 === last ? first : use + 1;
   }
   return finish;
+}
+
+/** The latest start at a pace of its own with which it is done by `due`. */
+function latestAtPace(
+  compiled: Compiled,
+  profile: Profile,
+  w: number,
+  pace: Pace,
+  due: number,
+): number {
+  const { seconds, useHead, useOf, useAmount } = compiled;
+  const length = seconds[w]!;
+  const first = useHead[w]!;
+  const last = useHead[w + 1]!;
+  let begin = beginBy(pace, due, length);
+  for (
+    let use = first, agreed = 0;
+    agreed < last - first;
+    use = use + 1 === last ? first : use + 1
+  ) {
+    const finish = finishAt(pace, begin, length);
+    const free = profile.freeBefore(useOf[use]!, begin, finish, useAmount[use]!);
+    if (free === Number.NEGATIVE_INFINITY) {
+      return free;
+    }
+    if (free < finish) {
+      begin = beginBy(pace, free, length);
+      agreed = 0;
+    } else {
+      agreed += 1;
+    }
+  }
+  return begin;
 }

@@ -1,9 +1,11 @@
 import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import type { Task } from '../tasks/task.ts';
+import { fixedBlocked, isFixed } from './fixed.ts';
 import { type LinkArrays, linkArrays } from './linkArrays.ts';
 import { lastLoad, type Manning } from './manning.ts';
 import { openingTasks } from './opening.ts';
+import type { Pace } from './pace.ts';
 import type { Busy } from './profile.ts';
 import { type Resources, resourcesOf } from './resources.ts';
 import type { SettledPast } from './settled.ts';
@@ -20,7 +22,10 @@ export type Compiled = Omit<LinkArrays, 'numbers'> & {
   /** Earliest start by stores, by now and by links from what is settled. */
   readonly release: Float64Array;
   readonly wayHead: Int32Array;
+  /** Seconds that each way takes by day and without rests; `finishOf` says when it is done. */
   readonly seconds: Float64Array;
+  /** At what pace each way goes on: null where nothing slows or stops it. */
+  readonly pace: readonly (Pace | null)[];
   readonly from: Float64Array;
   readonly to: Float64Array;
   readonly useHead: Int32Array;
@@ -35,8 +40,11 @@ export type Compiled = Omit<LinkArrays, 'numbers'> & {
   readonly busy: Busy;
   /** 1 where the task's finish counts for the opening. */
   readonly goal: Uint8Array;
-  /** 1 where the task is a goal or something that a goal comes after. */
+  /** 1 where the task is a goal or fixed, or something that such a task comes after. */
   readonly toOpen: Uint8Array;
+  /** 1 where the leader has fixed the start: all its ways start then. */
+  readonly fixed: Uint8Array;
+  readonly anyFixed: boolean;
   /** Latest finish of the goals that are settled; nothing can open before. */
   readonly settledOpening: number;
 };
@@ -68,7 +76,7 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     if (past.tasks.has(task.id)) {
       continue;
     }
-    const found = waysOf(manning, task, past.left.get(task.id) ?? 1);
+    const found = waysOf(manning, task, past.left.get(task.id) ?? 1, past.now);
     if (!found.ok) {
       return bad(found.reason);
     }
@@ -86,13 +94,20 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     release: releases(manning, past, links, numbers, tasks),
     wayHead: Int32Array.from(wayHead),
     seconds: Float64Array.from(ways, (way) => way.seconds),
+    pace: ways.map((way) => way.pace),
     from: Float64Array.from(ways, (way) => way.from),
     to: Float64Array.from(ways, (way) => way.to),
     ...resources.uses,
     goal: Uint8Array.from(tasks, (task) => (goal.has(task.id) ? 1 : 0)),
-    toOpen: leadingTo(goal, tasks, open),
+    anyFixed: tasks.some((task) => isFixed(task, past.now)),
+    toOpen: leadingTo(tasks, open, (task) => goal.has(task.id) || isFixed(task, past.now)),
+    fixed: Uint8Array.from(tasks, (task) => (isFixed(task, past.now) ? 1 : 0)),
     settledOpening: settledOpening(goal, past),
   };
+  const blocked = fixedBlocked(compiled, tasks);
+  if (blocked) {
+    return bad(blocked);
+  }
   const numberInLinks = Int32Array.from(tasks, ({ id }) => links.numbers.get(id) as number);
   return good({ compiled, tasks, ways, links, numberInLinks, resources });
 }
@@ -164,8 +179,12 @@ function releases(
   return release;
 }
 
-function leadingTo(goal: Set<string>, tasks: readonly Task[], open: OpenLinks): Uint8Array {
-  const leads = Uint8Array.from(tasks, (task) => (goal.has(task.id) ? 1 : 0));
+function leadingTo(
+  tasks: readonly Task[],
+  open: OpenLinks,
+  wanted: (task: Task) => boolean,
+): Uint8Array {
+  const leads = Uint8Array.from(tasks, (task) => (wanted(task) ? 1 : 0));
   for (let from = tasks.length - 1; from >= 0; from -= 1) {
     for (let at = open.afterHead[from]!; at < open.afterHead[from + 1]!; at += 1) {
       if (leads[open.after[at]!] === 1) {

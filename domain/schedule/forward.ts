@@ -1,12 +1,14 @@
 import type { Compiled } from './compile.ts';
+import { finishAt, type Pace, startAt } from './pace.ts';
 import type { Profile } from './profile.ts';
-import type { Schedule } from './schedule.ts';
+import { finishOf, type Schedule } from './schedule.ts';
 
 /**
  * Serial schedule generation (Kelley, 1963): takes the first `count` tasks of `order`, which must lead along the links,
  * and gives each the earliest start and the way in which it finishes first among what stands already in `profile`.
- * Of two ways that finish alike the one it had is kept; a task with a 1 in `pinned` keeps the way it had. Writes into `schedule`; allocates nothing.
- * Returns false when a task finds no time within the hours of its crews.
+ * Of two ways that finish alike the one it had is kept; a task with a 1 in `pinned` keeps the way it had. Tasks with a
+ * fixed start come before all others, so that nobody takes their people. Writes into `schedule`; allocates nothing.
+ * Returns false when a task finds no time within the hours of its crews, or a fixed one cannot start just then.
  */
 export function placeForward(
   compiled: Compiled,
@@ -16,45 +18,77 @@ export function placeForward(
   pinned: Uint8Array,
   schedule: Schedule,
 ): boolean {
-  const { wayHead, seconds, useHead, useOf, useAmount, to } = compiled;
-  const { start, way } = schedule;
+  const { fixed, anyFixed } = compiled;
+  for (let at = 0; anyFixed && at < count; at += 1) {
+    const task = order[at]!;
+    if (fixed[task] === 1 && !place(compiled, profile, task, 0, pinned, schedule)) {
+      return false;
+    }
+  }
   for (let at = 0; at < count; at += 1) {
     const task = order[at]!;
     const ready = readyAt(compiled, schedule, task);
-    const had = way[task]!;
-    let best = -1;
-    let bestStart = 0;
-    let bestFinish = Number.POSITIVE_INFINITY;
-    const first = pinned[task] === 1 ? had : wayHead[task]!;
-    const last = pinned[task] === 1 ? had + 1 : wayHead[task + 1]!;
-    for (let w = first; w < last; w += 1) {
-      const begin = earliestStart(compiled, profile, w, ready, bestFinish);
-      const finish = begin + seconds[w]!;
-      if (finish <= to[w]! && (finish < bestFinish || (finish === bestFinish && w === had))) {
-        best = w;
-        bestStart = begin;
-        bestFinish = finish;
+    if (fixed[task] === 1) {
+      if (ready > schedule.start[task]!) {
+        return false;
       }
-    }
-    if (best === -1) {
+    } else if (!place(compiled, profile, task, ready, pinned, schedule)) {
       return false;
-    }
-    start[task] = bestStart;
-    way[task] = best;
-    for (let use = useHead[best]!; use < useHead[best + 1]!; use += 1) {
-      profile.hold(useOf[use]!, bestStart, bestFinish, useAmount[use]!);
     }
   }
   return true;
 }
 
+function place(
+  compiled: Compiled,
+  profile: Profile,
+  task: number,
+  ready: number,
+  pinned: Uint8Array,
+  { start, way }: Schedule,
+): boolean {
+  const { wayHead, seconds, pace, useHead, useOf, useAmount, to } = compiled;
+  const had = way[task]!;
+  let best = -1;
+  let bestStart = 0;
+  let bestFinish = Number.POSITIVE_INFINITY;
+  const first = pinned[task] === 1 ? had : wayHead[task]!;
+  const last = pinned[task] === 1 ? had + 1 : wayHead[task + 1]!;
+  for (let w = first; w < last; w += 1) {
+    const own = pace[w]!;
+    const begin =
+      own === null
+        ? earliestStart(compiled, profile, w, ready, bestFinish)
+        : earliestAtPace(compiled, profile, w, own, ready, bestFinish);
+    const finish = own === null ? begin + seconds[w]! : finishAt(own, begin, seconds[w]!);
+    if (
+      finish <= to[w]! &&
+      (finish < bestFinish || (finish === bestFinish && w === had && best !== -1))
+    ) {
+      best = w;
+      bestStart = begin;
+      bestFinish = finish;
+    }
+  }
+  if (best === -1) {
+    return false;
+  }
+  start[task] = bestStart;
+  way[task] = best;
+  for (let use = useHead[best]!; use < useHead[best + 1]!; use += 1) {
+    profile.hold(useOf[use]!, bestStart, bestFinish, useAmount[use]!);
+  }
+  return true;
+}
+
 function readyAt(compiled: Compiled, { start, way }: Schedule, task: number): number {
-  const { beforeHead, before, beforeFromStart, beforeWait, seconds } = compiled;
+  const { beforeHead, before, beforeFromStart, beforeWait } = compiled;
   let ready = compiled.release[task]!;
   for (let at = beforeHead[task]!; at < beforeHead[task + 1]!; at += 1) {
     const from = before[at]!;
-    const length = beforeFromStart[at] ? 0 : seconds[way[from]!]!;
-    const bound = start[from]! + length + beforeWait[at]!;
+    const begun = start[from]!;
+    const counted = beforeFromStart[at] ? begun : finishOf(compiled, way[from]!, begun);
+    const bound = counted + beforeWait[at]!;
     if (bound > ready) {
       ready = bound;
     }
@@ -81,6 +115,41 @@ function earliestStart(
     agreed = moved === begin ? agreed + 1 : 1;
     begin = moved;
     use = use + 1 === last ? first : use + 1;
+  }
+  return begin;
+}
+
+/** The same at a pace of its own: the later it begins, the longer it may take. */
+function earliestAtPace(
+  compiled: Compiled,
+  profile: Profile,
+  w: number,
+  pace: Pace,
+  ready: number,
+  limit: number,
+): number {
+  const { seconds, from, useHead, useOf, useAmount } = compiled;
+  const length = seconds[w]!;
+  const first = useHead[w]!;
+  const last = useHead[w + 1]!;
+  let begin = startAt(pace, Math.max(ready, from[w]!), length);
+  for (
+    let use = first, agreed = 0;
+    agreed < last - first;
+    use = use + 1 === last ? first : use + 1
+  ) {
+    const finish = finishAt(pace, begin, length);
+    if (finish > limit || finish === Number.POSITIVE_INFINITY) {
+      return Number.POSITIVE_INFINITY;
+    }
+    const moved = profile.freeAfter(useOf[use]!, begin, finish, useAmount[use]!);
+    if (moved > begin) {
+      begin = startAt(pace, moved, length);
+      // Not even this one has agreed to where it ends now.
+      agreed = 0;
+    } else {
+      agreed += 1;
+    }
   }
   return begin;
 }

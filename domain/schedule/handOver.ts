@@ -2,8 +2,9 @@ import type { Task } from '../tasks/task.ts';
 import type { Compilation } from './compile.ts';
 import { lastLoad, type Manning } from './manning.ts';
 import { Ordering } from './ordering.ts';
+import { startAt } from './pace.ts';
 import type { HandOver, Reason } from './plan.ts';
-import type { Schedule } from './schedule.ts';
+import { finishOf, type Schedule } from './schedule.ts';
 import { secondsNotBefore } from './seconds.ts';
 import type { SettledPast } from './settled.ts';
 import { Site } from './site.ts';
@@ -45,11 +46,13 @@ export function handOver(
     const wishes = wishesOf(compilation, own, task, w);
     const release = Math.max(past.now, lastLoad(manning, task).in, compiled.from[w]!);
     const link = site.linkBound(own);
-    let start = Math.max(release, link.bound);
+    let free = Math.max(release, link.bound);
     for (const { of, wish } of wishes) {
-      start = Math.max(start, site.sources[of]!.freeAt(wish));
+      free = Math.max(free, site.sources[of]!.freeAt(wish));
     }
-    const finish = start + compiled.seconds[w]!;
+    const pace = compiled.pace[w]!;
+    const start = pace === null ? free : startAt(pace, free, compiled.seconds[w]!);
+    const finish = finishOf(compiled, w, start);
     site.begin(own, start, finish);
 
     let reason: Reason | null = null;
@@ -72,6 +75,11 @@ export function handOver(
         }
       }
     }
+    if (compiled.fixed[number] === 1) {
+      reason = { kind: 'fixed' };
+    } else if (start > free) {
+      reason = paceReason(manning, task, compilation.ways[w]!, start);
+    }
     reason ??= releaseReason(manning, past, task, compilation.ways[w]!, start);
     handed[number] = { start, finish, release, reason };
   }
@@ -85,6 +93,19 @@ function wishesOf({ compiled }: Compilation, own: number, task: Task, w: number)
     const wish = { task: own, amount: useAmount[use]!, keepOff: task.keepOff };
     return { of: useOf[use]!, wish };
   });
+}
+
+/** Why a task whose people and room are free earlier waits: for light, or until a crew is back from its rest. */
+function paceReason({ work }: Manning, task: Task, way: Way, start: number): Reason {
+  const same = (minutes: number) => Math.round(minutes * 60) === start;
+  const { crews } = work;
+  const resting = way.crews.find(
+    ({ crew, people }) => people > 0 && crews[crew]!.rests?.some(({ to }) => same(to)),
+  );
+  if (resting && !(task.daylight && work.dark?.spells.some(({ to }) => same(to)))) {
+    return { kind: 'rest', of: crews[resting.crew]!.id };
+  }
+  return { kind: 'light' };
 }
 
 /** Why a task starts then that neither links nor hand-overs hold back. */

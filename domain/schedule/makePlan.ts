@@ -1,5 +1,5 @@
 import type { Shape } from '../forecast/forecast.ts';
-import { type Refusal, refusal } from '../refusal.ts';
+import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import type { Work } from '../tasks/work.ts';
 import { type Compilation, compile } from './compile.ts';
@@ -8,6 +8,7 @@ import type { PlanNews } from './improve/news.ts';
 import { scheduleLike } from './improve/scheduleLike.ts';
 import { lowerBound } from './lowerBound.ts';
 import { type Manning, manningOf } from './manning.ts';
+import { nothingFound } from './nothingFound.ts';
 import { openingTasks } from './opening.ts';
 import type { Past } from './past.ts';
 import type { Plan, PlannedTask } from './plan.ts';
@@ -85,7 +86,7 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
         })),
   });
   if (!found) {
-    return bad(hoursTooShort(work));
+    return bad(nothingFound(manning, compilation.value));
   }
   return planOf(manning, past.value, compilation.value, found.schedule, bound);
 }
@@ -93,17 +94,6 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
 function defaultEffort(tasks: number): number {
   const each = Math.max(2, tasks) * Math.log2(Math.max(2, tasks));
   return Math.min(4000, Math.max(12, Math.round(defaultWork / each)));
-}
-
-function hoursTooShort({ crews }: Work): Refusal {
-  const going = crews.filter(({ to }) => to !== undefined);
-  const names = going.map(({ name }) => name).join(', ');
-  const sentence = `No order was found that finishes the work of ${names} before they go. Give them longer hours, more people, or less to do.`;
-  return refusal(
-    'window-too-short',
-    sentence,
-    going.map(({ id }) => id),
-  );
 }
 
 function planOf(
@@ -119,7 +109,7 @@ function planOf(
     ({ finish }, task) => finish > compilation.compiled.to[schedule.way[task]!]!,
   );
   if (late) {
-    return bad(hoursTooShort(work));
+    return bad(nothingFound(manning, compilation));
   }
   const byId = new Map<string, PlannedTask>();
   for (const [number, task] of compilation.tasks.entries()) {

@@ -1,6 +1,7 @@
 import type { Shape } from '../forecast/forecast.ts';
 import type { Task } from '../tasks/task.ts';
 import type { Load, Work, Zone } from '../tasks/work.ts';
+import { type PaceOf, pacesOf } from './pace.ts';
 import { secondsNotBefore } from './seconds.ts';
 
 /** How tasks are manned: with the crews of the work, or with as many people as anybody wants. */
@@ -10,12 +11,13 @@ export type Manning = {
   readonly crews: boolean;
   readonly zones: ReadonlyMap<string, Zone>;
   readonly loads: ReadonlyMap<string, Load>;
+  readonly paceOf: PaceOf;
 };
 
 export function manningOf(work: Work, shape: Shape, crews: boolean): Manning {
   const zones = new Map(work.zones.map((zone) => [zone.id, zone]));
   const loads = new Map(work.loads.map((load) => [load.id, load]));
-  return { work, shape, crews, zones, loads };
+  return { work, shape, crews, zones, loads, paceOf: pacesOf(work) };
 }
 
 /** When the last of a task's stores is in, seconds after the start of the build, and which load that is. */

@@ -14,6 +14,9 @@ export const Reason = Type.Object(
       Type.Literal('equipment'), // it comes free from `task`
       Type.Literal('load'), // stores arrive
       Type.Literal('window'), // the crew comes on
+      Type.Literal('rest'), // the crew comes back from a rest, before which the task would not have been done
+      Type.Literal('light'), // it gets light
+      Type.Literal('fixed'), // the leader has fixed its start
       Type.Literal('now'), // re-plan: nothing starts in the past
       Type.Literal('past'), // done or under way: it started when it did
     ]),
@@ -46,7 +49,7 @@ export const PlannedTask = Type.Object(
     crews: Type.Array(Type.Object({ crew: Type.String(), people: Type.Integer({ minimum: 0 }) })),
     start: Type.Number(),
     finish: Type.Number(),
-    /** Not before this, whatever links and hand-overs say: stores, crew windows, now. */
+    /** Not before this, whatever links and hand-overs say: stores, crew windows, now, what the leader has fixed. */
     release: Type.Number(),
     /** Minutes with these people over minutes with the usual people. */
     stretch: Type.Number(),

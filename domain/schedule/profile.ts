@@ -77,10 +77,35 @@ export class Profile {
     let from = start;
     for (let at = this.#stepAt(r, start); at < end && this.#time[at]! < from + length; at += 1) {
       if (this.#used[at]! > most) {
-        from = this.#time[at + 1]!;
+        from = at + 1 === end ? Number.POSITIVE_INFINITY : this.#time[at + 1]!;
       }
     }
     return from;
+  }
+
+  /** The end of the last step between `start` and `finish` that leaves less than `amount` of `r`; else `start`. */
+  freeAfter(r: number, start: number, finish: number, amount: number): number {
+    const most = this.#capacity[r]! - amount;
+    const end = this.#base[r]! + this.#count[r]!;
+    let after = start;
+    for (let at = this.#stepAt(r, start); at < end && this.#time[at]! < finish; at += 1) {
+      if (this.#used[at]! > most) {
+        after = at + 1 === end ? Number.POSITIVE_INFINITY : this.#time[at + 1]!;
+      }
+    }
+    return after;
+  }
+
+  /** The begin of the first step between `start` and `finish` that leaves less than `amount` of `r`; else `finish`. */
+  freeBefore(r: number, start: number, finish: number, amount: number): number {
+    const most = this.#capacity[r]! - amount;
+    const end = this.#base[r]! + this.#count[r]!;
+    for (let at = this.#stepAt(r, start); at < end && this.#time[at]! < finish; at += 1) {
+      if (this.#used[at]! > most) {
+        return this.#time[at]!;
+      }
+    }
+    return finish;
   }
 
   /** The latest finish, no later than `finish`, up to which `amount` of resource `r` is free for `length` seconds. */

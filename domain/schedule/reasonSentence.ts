@@ -23,6 +23,12 @@ export function reasonSentence(work: Work, reason: Reason): string {
       return `waits for ${of} to come in`;
     case 'window':
       return `waits for ${of} to come on`;
+    case 'rest':
+      return of === '' ? 'starts after a rest' : `starts after the rest of ${of}`;
+    case 'light':
+      return 'waits for light';
+    case 'fixed':
+      return 'starts when the leader has fixed it';
     case 'now':
       return 'can start now';
     case 'past':

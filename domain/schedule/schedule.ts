@@ -1,7 +1,15 @@
 import type { Compiled } from './compile.ts';
+import { finishAt } from './pace.ts';
 
 /** When each task starts and in which of its ways, by number. Seconds. */
 export type Schedule = { readonly start: Float64Array; readonly way: Int32Array };
+
+/** When way `w` is done that begins at `start`, in seconds: later than by its seconds alone in the dark and over rests. */
+export function finishOf(compiled: Compiled, w: number, start: number): number {
+  const pace = compiled.pace[w]!;
+  const seconds = compiled.seconds[w]!;
+  return pace === null ? start + seconds : finishAt(pace, start, seconds);
+}
 
 /** An empty schedule with room for all tasks. */
 export function emptySchedule(compiled: Compiled): Schedule {
@@ -21,7 +29,7 @@ export function openingOf(compiled: Compiled, { start, way }: Schedule): number 
   let latest = compiled.settledOpening;
   for (let task = 0; task < compiled.count; task += 1) {
     if (compiled.goal[task] === 1) {
-      latest = Math.max(latest, start[task]! + compiled.seconds[way[task]!]!);
+      latest = Math.max(latest, finishOf(compiled, way[task]!, start[task]!));
     }
   }
   return latest;

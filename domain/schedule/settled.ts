@@ -3,6 +3,7 @@ import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
 import type { Task } from '../tasks/task.ts';
 import type { Manning } from './manning.ts';
+import { finishAt } from './pace.ts';
 import type { Past, PastTask } from './past.ts';
 import { secondsNotBefore } from './seconds.ts';
 import { stretchOf } from './ways.ts';
@@ -61,8 +62,10 @@ function settle(manning: Manning, task: Task, happened: PastTask, now: number): 
     return { start, finish, atWork: false, crews, stretch };
   }
   const whole = plannedSeconds(task.minutes, manning.shape, stretch);
-  const finish = happened.part
-    ? now + Math.round(whole * (1 - happened.part))
-    : Math.max(now, start + whole);
+  const at = crews.filter(({ people }) => people > 0).map(({ crew }) => crew);
+  const pace = manning.paceOf(task, manning.crews ? at : [], true);
+  const from = happened.part ? now : start;
+  const left = happened.part ? Math.round(whole * (1 - happened.part)) : whole;
+  const finish = Math.max(now, pace ? finishAt(pace, from, left) : from + left);
   return { start, finish, atWork: true, crews, stretch };
 }

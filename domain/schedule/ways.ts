@@ -1,10 +1,20 @@
-import { type Refusal, refusal } from '../refusal.ts';
+import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
 import type { Need, Task } from '../tasks/task.ts';
 import type { Crew, Work } from '../tasks/work.ts';
+import { isFixed } from './fixed.ts';
 import type { Manning } from './manning.ts';
+import { finishAt, type Pace, startAt } from './pace.ts';
 import { secondsNotAfter, secondsNotBefore } from './seconds.ts';
+import {
+  crewTooSmall,
+  fixedAgainst,
+  lightTooShort,
+  noCrewCan,
+  windowTooShort,
+  zoneTooSmall,
+} from './whyNoWay.ts';
 
 /** One way to man a task: which crews with how many people, and what follows from it. Times in seconds. */
 export type Way = {
@@ -14,10 +24,20 @@ export type Way = {
   readonly people: number;
   /** Minutes with these people over minutes with the usual people. */
   readonly stretch: number;
+  /** By day and without rests. */
   readonly seconds: number;
+  readonly pace: Pace | null;
   /** Not before the last of its crews comes on, finished when the first of them goes. */
   readonly from: number;
   readonly to: number;
+};
+
+/** What is to be manned: a task of which `left` (0 to 1) is still to be done. `now` in seconds. */
+type Wanted = {
+  readonly manning: Manning;
+  readonly task: Task;
+  readonly left: number;
+  readonly now: number;
 };
 
 /** A joint task of many needs can be manned in more ways than are worth trying: enough to choose from. */
@@ -28,15 +48,27 @@ const mostTries = 20_000;
  * All ways to man `task`, of which `left` (0 to 1) is still to be done. Each need gets a crew of its own that has the
  * skill, with the usual people or what the crew has and the zones have room for, down to the least; then the work
  * stretches. A need for nobody is met by the first crew it names, without taking anyone.
- * Refuses with `no-crew-can`, `crew-too-small`, `zone-too-small` or `window-too-short`.
+ * Crews that the leader has fixed take part in all of them, and all begin when he has fixed the start, unless that has
+ * gone by.
+ * Refuses with `no-crew-can`, `crew-too-small`, `zone-too-small`, `window-too-short`, `light-too-short` or
+ * `fixed-blocked`.
  */
-export function waysOf(manning: Manning, task: Task, left: number): Result<Way[], Refusal> {
+export function waysOf(
+  manning: Manning,
+  task: Task,
+  left: number,
+  now = 0,
+): Result<Way[], Refusal> {
+  const wanted = { manning, task, left, now };
   const room = roomFor(manning, task);
   if (!manning.crews) {
     const people = fitted(task.needs, task.needs.map(usual), room.people);
-    return people
-      ? good([wayWith(manning, task, left, null, people)])
-      : bad(zoneTooSmall(task, room));
+    if (!people) {
+      return bad(zoneTooSmall(task, room));
+    }
+    const way = wayWith(wanted, null, people);
+    const against = whyNot(wanted, way);
+    return against ? bad(against) : good([way]);
   }
   const candidates: number[][] = [];
   for (const need of task.needs) {
@@ -48,6 +80,9 @@ export function waysOf(manning: Manning, task: Task, left: number): Result<Way[]
   }
   const ways: Way[] = [];
   let why = noCrewCan(task, 'needs a crew of its own for each part of the work');
+  const pinned = (task.fixed?.crews ?? []).map((id) =>
+    manning.work.crews.findIndex((crew) => crew.id === id),
+  );
   let tries = 0;
   const chosen: number[] = [];
   const choose = (need: number): void => {
@@ -65,17 +100,23 @@ export function waysOf(manning: Manning, task: Task, left: number): Result<Way[]
       return;
     }
     tries += 1;
+    const missing = pinned.find((crew) => !chosen.includes(crew));
+    if (missing !== undefined) {
+      why = fixedAgainst(task, `${manning.work.crews[missing]!.name} cannot take part in it`);
+      return;
+    }
     const has = task.needs.map((one, at) => peopleFrom(manning.work, one, chosen[at]!));
     const people = fitted(task.needs, has, room.people);
     if (!people) {
       why = zoneTooSmall(task, room);
       return;
     }
-    const way = wayWith(manning, task, left, chosen, people);
-    if (way.from + way.seconds <= way.to) {
-      ways.push(way);
+    const way = wayWith(wanted, chosen, people);
+    const against = whyNot(wanted, way);
+    if (against) {
+      why = against;
     } else {
-      why = windowTooShort(task, way);
+      ways.push(way);
     }
   };
   choose(0);
@@ -161,15 +202,15 @@ function fitted(needs: readonly Need[], wanted: readonly number[], room: number)
 }
 
 function wayWith(
-  { work, shape }: Manning,
-  task: Task,
-  left: number,
+  { manning, task, left, now }: Wanted,
   chosen: readonly number[] | null,
   people: readonly number[],
 ): Way {
+  const { work, shape } = manning;
   const stretch = stretchOf(task.needs, people);
   let from = 0;
   let to = Number.POSITIVE_INFINITY;
+  const atWork: string[] = [];
   const crews: { crew: number; people: number }[] = [];
   for (const [at, crew] of (chosen ?? []).entries()) {
     if (crew === nobody) {
@@ -177,13 +218,50 @@ function wayWith(
     }
     crews.push({ crew, people: people[at]! });
     if (people[at]! > 0) {
+      atWork.push(work.crews[crew]!.id);
       from = Math.max(from, secondsNotBefore(work.crews[crew]!.from ?? 0));
       to = Math.min(to, secondsNotAfter(work.crews[crew]!.to ?? Number.POSITIVE_INFINITY));
     }
   }
   const sum = people.reduce((total, count) => total + count, 0);
   const seconds = plannedSeconds(task.minutes, shape, stretch * left);
-  return { crews, people: sum, stretch, seconds, from, to };
+  // Work without length rests from nothing.
+  const pace = seconds === 0 ? null : manning.paceOf(task, atWork);
+  if (isFixed(task, now)) {
+    from = Math.max(from, secondsNotBefore(task.fixed!.start!));
+    to = Math.min(to, pace ? finishAt(pace, from, seconds) : from + seconds);
+  }
+  return { crews, people: sum, stretch, seconds, pace, from, to };
+}
+
+/** What stands against this way by its times alone, whatever else is done when. */
+function whyNot({ manning, task, now }: Wanted, way: Way): Refusal | null {
+  const { pace, seconds, from, to } = way;
+  const begin = pace ? startAt(pace, from, seconds) : from;
+  const finish = pace ? finishAt(pace, begin, seconds) : begin + seconds;
+  if (isFixed(task, now)) {
+    const wanted = secondsNotBefore(task.fixed!.start!);
+    if (begin > wanted) {
+      const crew = way.from > wanted ? 'its crew is not there then' : null;
+      return fixedAgainst(task, crew ?? 'it would run into a rest of its crew or into the dark');
+    }
+    return finish > to ? fixedAgainst(task, 'its crew goes before it is done') : null;
+  }
+  if (task.daylight && !hasDayFor(manning, seconds)) {
+    return lightTooShort(task, seconds);
+  }
+  return finish > to ? windowTooShort(task, seconds, Math.max(0, to - from)) : null;
+}
+
+/** False when all the days between the nights that are told are too short for it. */
+function hasDayFor({ work }: Manning, seconds: number): boolean {
+  const spells = work.dark?.spells ?? [];
+  return (
+    spells.length < 2 ||
+    spells.some(
+      ({ to }, at) => at + 1 < spells.length && (spells[at + 1]!.from - to) * 60 >= seconds,
+    )
+  );
 }
 
 /**
@@ -199,29 +277,4 @@ export function stretchOf(needs: readonly Need[], people: readonly number[]): nu
     }
   }
   return stretch === 0 ? 1 : stretch;
-}
-
-function noCrewCan(task: Task, wants: string): Refusal {
-  const sentence = `No crew can do ${named(task)}: it ${wants}. Add such a crew, or change who may do it.`;
-  return refusal('no-crew-can', sentence, [task.id]);
-}
-
-function crewTooSmall(task: Task, crew: Crew, least: number): Refusal {
-  const sentence = `${named(task)} takes at least ${least} people of one crew, and ${crew.name} has ${crew.people}. Put people into the crew, or lower the least.`;
-  return refusal('crew-too-small', sentence, [task.id, crew.id]);
-}
-
-function zoneTooSmall(task: Task, room: Room): Refusal {
-  const sentence = `${named(task)} takes more people than ${room.zone} has room for (${room.people}). Take fewer people, or split the task.`;
-  return refusal('zone-too-small', sentence, [task.id]);
-}
-
-function windowTooShort(task: Task, way: Way): Refusal {
-  const hours = Math.max(0, way.to - way.from) / 60;
-  const sentence = `${named(task)} takes ${way.seconds / 60} minutes, and its crew is there for ${hours}. Give the crew longer hours, or name another crew.`;
-  return refusal('window-too-short', sentence, [task.id]);
-}
-
-function named(task: Task): string {
-  return task.name === task.id ? `Task ${task.id}` : `${task.name} (${task.id})`;
 }

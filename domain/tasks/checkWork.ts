@@ -91,6 +91,15 @@ export function workFaults(work: Work): Fault[] {
         add(`${path}/hold/redo`, redo, 'a task of this order of work');
       }
     }
+    for (const crew of task.fixed?.crews ?? []) {
+      // Without crews the names in the tasks are only kept.
+      if (work.crews.length > 0 && !crews.has(crew)) {
+        add(`${path}/fixed/crews`, crew, 'a crew of this order of work');
+      }
+    }
+    if ((task.fixed?.start ?? 0) > longestMinutes) {
+      add(`${path}/fixed/start`, String(task.fixed?.start), `minutes up to ${longestMinutes}`);
+    }
     if (task.opens && opens !== null) {
       add(`${path}/opens`, `${task.id} opens, and so does ${opens}`, 'one task that opens');
     }
@@ -101,7 +110,9 @@ export function workFaults(work: Work): Fault[] {
     if (crew.to !== undefined && crew.to <= (crew.from ?? 0)) {
       add(`/crews/${row}/to`, String(crew.to), `later than ${crew.from ?? 0}`);
     }
+    spellFaults(`/crews/${row}/rests`, crew.rests ?? [], add);
   }
+  spellFaults('/dark/spells', work.dark?.spells ?? [], add);
   linkFaults(work, tasks, add);
   const loop = faults.length === 0 ? findLoop(work) : null;
   if (loop) {
@@ -126,6 +137,31 @@ function idsOf(part: string, things: readonly { readonly id: string }[], add: Ad
     ids.add(id);
   }
   return ids;
+}
+
+/** Rests and nights: each ends after it begins, and the next begins no earlier than that. */
+function spellFaults(
+  path: string,
+  spells: readonly { readonly from: number; readonly to: number }[],
+  add: Add,
+): void {
+  for (const [at, { from, to }] of spells.entries()) {
+    if (!(to > from && to <= longestMinutes)) {
+      add(
+        `${path}/${at}/to`,
+        String(to),
+        `later than ${from}, and minutes up to ${longestMinutes}`,
+      );
+    }
+    const before = spells[at - 1];
+    if (before && from < before.to) {
+      add(
+        `${path}/${at}/from`,
+        String(from),
+        `no earlier than ${before.to}, when the last one ends`,
+      );
+    }
+  }
 }
 
 function linkFaults(work: Work, tasks: ReadonlySet<string>, add: Add): void {

@@ -47,6 +47,15 @@ const Held = Type.Object(
   { additionalProperties: false },
 );
 
+/** Just when a task starts, in minutes after the start of the build, and crews that take part in it. */
+const Fixed = Type.Object(
+  {
+    start: Type.Optional(Type.Number({ minimum: 0 })),
+    crews: Type.Optional(Type.Array(Id, { minItems: 1 })),
+  },
+  { additionalProperties: false },
+);
+
 /** One job of the order of work. */
 export const Task = Type.Object(
   {
@@ -71,6 +80,10 @@ export const Task = Type.Object(
     loads: Type.Array(Id),
     /** What it holds while it runs, and how many. */
     equipment: Type.Optional(Type.Array(Held)),
+    /** It must be done while it is light. */
+    daylight: Type.Optional(Type.Boolean()),
+    /** What the leader has set: no plan does otherwise. */
+    fixed: Type.Optional(Fixed),
     place: Type.Optional(Place),
     /** What the span shows once it is done. */
     effect: Type.Optional(Effect),

@@ -1,4 +1,5 @@
 import { type Static, Type } from 'typebox';
+import { DarkSpell } from '../forecast/light/lightClock.ts';
 import { Bank } from './effect.ts';
 import { Id, Task } from './task.ts';
 
@@ -14,6 +15,12 @@ export const Link = Type.Object(
 );
 export type Link = Static<typeof Link>;
 
+/** When the people of a crew eat and rest. Minutes after the start of the build. */
+const Rest = Type.Object(
+  { from: Type.Number({ minimum: 0 }), to: Type.Number({ minimum: 0 }) },
+  { additionalProperties: false },
+);
+
 /** A named group of interchangeable people. `from` and `to` are minutes after the start; absent means the whole build. */
 export const Crew = Type.Object(
   {
@@ -22,6 +29,8 @@ export const Crew = Type.Object(
     people: Type.Integer({ minimum: 0, maximum: 500 }),
     from: Type.Optional(Type.Number({ minimum: 0 })),
     to: Type.Optional(Type.Number({ minimum: 0 })),
+    /** Work pauses over them; what cannot be left half done starts only when it is done before. */
+    rests: Type.Optional(Type.Array(Rest)),
     skills: Type.Array(Id),
     /** Attached people (medic, boat, drivers): counted on site, not part of the platoon's crews. */
     attached: Type.Boolean(),
@@ -65,6 +74,11 @@ const Equipment = Type.Object(
   { additionalProperties: false },
 );
 
+const Dark = Type.Object(
+  { spells: Type.Array(DarkSpell), factor: Type.Number({ minimum: 1, maximum: 10 }) },
+  { additionalProperties: false },
+);
+
 /** The whole order of work of one build: what is to be done, by whom, where, with what. */
 export const Work = Type.Object(
   {
@@ -75,6 +89,8 @@ export const Work = Type.Object(
     loads: Type.Array(Load),
     /** Absent: what tasks name is only kept, and there is enough of it. */
     equipment: Type.Optional(Type.Array(Equipment)),
+    /** When it is dark, in order and apart, and how many times as long work then takes; absent: always light. */
+    dark: Type.Optional(Dark),
   },
   { additionalProperties: false },
 );

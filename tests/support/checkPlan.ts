@@ -3,6 +3,7 @@ import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
 import type { Need, Task } from '#domain/tasks/task.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import { checkLimits } from './checkLimits.ts';
+import { checkTimes, doneAt } from './workClock.ts';
 
 /** Half a second, in minutes: plans count whole seconds. */
 const half = 1 / 120;
@@ -42,7 +43,7 @@ export function checkPlan(
     }
     const before = past.get(task.id);
     if (before && settled(task.id)) {
-      wrong.push(...checkSettled(task, own, before, now, plan.shape));
+      wrong.push(...checkSettled(work, task, own, before, now, plan.shape));
       continue;
     }
     if (own.start < Math.max(0, now) - 1e-9)
@@ -51,10 +52,12 @@ export function checkPlan(
     wrong.push(...checkPeople(work, task, own, options.crews));
     const left = before?.status === 'stopped' ? 1 - (before.part ?? 0) : 1;
     const minutes = expected(task, plan.shape) * own.stretch * left;
-    const least = minutes > 0 ? 1 / 60 : 0;
-    if (Math.abs(own.finish - own.start - Math.max(minutes, least)) > half + 1e-9) {
-      wrong.push(`${task.id} lasts ${own.finish - own.start}, not ${minutes}`);
+    const whole = minutes > 0 ? Math.max(1, Math.round(minutes * 60)) / 60 : 0;
+    const done = doneAt(work, task, own, own.start, whole);
+    if (own.finish < done - 1e-6 || own.finish > done + half * 2 - 1e-9) {
+      wrong.push(`${task.id} lasts from ${own.start} to ${own.finish}, not to ${done}`);
     }
+    wrong.push(...checkTimes(work, task, own, now));
     for (const load of work.loads.filter(({ id }) => task.loads.includes(id))) {
       if (own.start < load.arrives - 1e-9) wrong.push(`${task.id} starts before ${load.id} is in`);
     }
@@ -108,6 +111,12 @@ function reasonHolds(
       return true;
     case 'load':
       return same(work.loads.find(({ id }) => id === of)?.arrives);
+    case 'rest':
+      return work.crews.some(({ id, rests = [] }) => id === of && rests.some(({ to }) => same(to)));
+    case 'light':
+      return work.dark?.spells.some(({ to }) => same(to)) ?? false;
+    case 'fixed':
+      return same(work.tasks.find(({ id }) => id === own.task)?.fixed?.start);
     case 'window':
       return same(work.crews.find(({ id }) => id === of)?.from);
     case 'link':
@@ -135,6 +144,7 @@ function expected(task: Task, shape: Plan['shape']): number {
 }
 
 function checkSettled(
+  work: Work,
   task: Task,
   own: PlannedTask,
   before: Past['tasks'][number],
@@ -151,10 +161,12 @@ function checkSettled(
   }
   if (before.status === 'at-work') {
     const minutes = expected(task, shape) * own.stretch;
+    const run = (from: number, left: number) => doneAt(work, task, own, from, left, true);
     const end = before.part
-      ? now + minutes * (1 - before.part)
-      : Math.max(now, before.start + minutes);
-    if (Math.abs(own.finish - end) > 3 * half) {
+      ? run(now, minutes * (1 - before.part))
+      : Math.max(now, run(before.start, minutes));
+    // Two roundings to whole seconds, the first of them drawn out in the dark.
+    if (Math.abs(own.finish - end) > (2 + (work.dark?.factor ?? 1)) * half) {
       wrong.push(`${task.id} at work should run to ${end}, not ${own.finish}`);
     }
   }

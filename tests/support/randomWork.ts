@@ -25,6 +25,10 @@ export type RandomWorkOptions = {
   readonly skills?: boolean;
   /** Two kinds of things to hold, a few of each. */
   readonly equipment?: boolean;
+  /** Crews eat and rest. */
+  readonly rests?: boolean;
+  /** It gets dark, and some tasks want daylight. */
+  readonly dark?: boolean;
 };
 
 type Draw = (least: number, most: number) => number;
@@ -72,7 +76,33 @@ export function randomWork(seed: number, options: RandomWorkOptions): Work {
     };
   });
   const work = { tasks, links: randomLinks(draw, options), crews, zones, loads };
-  return options.equipment ? withEquipment(draw, work) : work;
+  const equipped = options.equipment ? withEquipment(draw, work) : work;
+  const resting = options.rests ? withRests(draw, equipped) : equipped;
+  return options.dark ? withDark(draw, resting) : resting;
+}
+
+function withRests(draw: Draw, work: Work): Work {
+  const crews = work.crews.map((crew) => {
+    const first = draw(0, 40);
+    const second = draw(first + 25, 120);
+    const rests = [first, second].map((from) => ({
+      from,
+      to: from + draw(1, 20) + draw(0, 1) / 4,
+    }));
+    return draw(0, 3) === 0 ? crew : { ...crew, rests: rests.slice(draw(0, 1)) };
+  });
+  return { ...work, crews };
+}
+
+function withDark(draw: Draw, work: Work): Work {
+  const dusk = draw(-20, 60);
+  const dawn = dusk + draw(10, 80) + draw(0, 3) / 7;
+  const spells = [
+    { from: dusk, to: dawn },
+    { from: dawn + 500, to: dawn + 560 },
+  ].slice(0, draw(1, 2));
+  const tasks = work.tasks.map((task) => (draw(0, 4) === 0 ? { ...task, daylight: true } : task));
+  return { ...work, tasks, dark: { spells, factor: draw(4, 8) / 4 } };
 }
 
 function withEquipment(draw: Draw, work: Work): Work {

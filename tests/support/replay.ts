@@ -1,12 +1,14 @@
+import { finishAt, pacesOf, startAt } from '#domain/schedule/pace.ts';
 import type { Past } from '#domain/schedule/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
+import { plannedSeconds } from '#domain/tasks/expected.ts';
 import type { Work } from '#domain/tasks/work.ts';
 
 type Times = { readonly start: number; readonly finish: number };
 
 /**
  * Earliest starts over links, hand-overs and releases of a plan when each task takes its planned minutes times
- * `factor(row)`. What the past has begun keeps its start. Throws when links and hand-overs go round in a circle.
+ * `factor(row)`, with rests and light as they come. What the past has begun keeps its start. Throws when links and hand-overs go round in a circle.
  */
 export function replay(
   work: Work,
@@ -24,12 +26,18 @@ export function replay(
     ...work.links,
     ...plan.handOvers.map(({ from, to }) => ({ from, to, counts: 'finish' as const, wait: 0 })),
   ];
+  const paceOf = pacesOf(work);
+  const left = new Map(
+    (past?.tasks ?? [])
+      .filter(({ status }) => status === 'stopped')
+      .map(({ task, part = 0 }) => [task, 1 - part]),
+  );
   const rows = new Map(work.tasks.map(({ id }, row) => [id, row]));
   const times = new Map<string, Times>();
-  let left = [...plan.tasks];
-  while (left.length > 0) {
-    const later: typeof left = [];
-    for (const own of left) {
+  let open = [...plan.tasks];
+  while (open.length > 0) {
+    const later: typeof open = [];
+    for (const own of open) {
       const before = begun.has(own.task) ? [] : arcs.filter(({ to }) => to === own.task);
       if (!before.every(({ from }) => times.has(from))) {
         later.push(own);
@@ -39,13 +47,24 @@ export function replay(
         const { start, finish } = times.get(from)!;
         return (counts === 'start' ? start : finish) + Math.round(wait * 60) / 60;
       });
+      const task = work.tasks[rows.get(own.task)!]!;
+      const atWork = own.crews.filter(({ people }) => people > 0).map(({ crew }) => crew);
+      const pace = begun.has(own.task) || own.finish === own.start ? null : paceOf(task, atWork);
+      if (pace) {
+        const share = own.stretch * (left.get(own.task) ?? 1);
+        const whole = plannedSeconds(task.minutes, plan.shape, share);
+        const seconds = whole * factor(rows.get(own.task)!);
+        const from = startAt(pace, Math.max(own.release, ...bounds) * 60, seconds);
+        times.set(own.task, { start: from / 60, finish: finishAt(pace, from, seconds) / 60 });
+        continue;
+      }
       const start = begun.has(own.task) ? own.start : Math.max(own.release, ...bounds);
       const minutes =
         (own.finish - own.start) * (done.has(own.task) ? 1 : factor(rows.get(own.task)!));
       times.set(own.task, { start, finish: start + minutes });
     }
-    if (later.length === left.length) throw new Error('Links and hand-overs go round in a circle.');
-    left = later;
+    if (later.length === open.length) throw new Error('Links and hand-overs go round in a circle.');
+    open = later;
   }
   return times;
 }

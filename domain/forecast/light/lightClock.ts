@@ -1,5 +1,11 @@
+import { type Static, Type } from 'typebox';
+
 /** From when to when it is dark. Minutes after the start of the build; the first may begin before it. */
-export type DarkSpell = { readonly from: number; readonly to: number };
+export const DarkSpell = Type.Object(
+  { from: Type.Number(), to: Type.Number() },
+  { additionalProperties: false },
+);
+export type DarkSpell = Static<typeof DarkSpell>;
 
 /**
  * A clock that goes slower in the dark. What it counts is *light minutes*: the minutes that the same work takes by

@@ -26,6 +26,8 @@ const anyWork = fc
     opens: fc.boolean(),
     skills: fc.boolean(),
     equipment: fc.boolean(),
+    rests: fc.boolean(),
+    dark: fc.boolean(),
   })
   .map(({ seed, ...options }: { seed: number } & RandomWorkOptions) => randomWork(seed, options));
 
