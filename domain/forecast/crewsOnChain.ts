@@ -1,8 +1,9 @@
+import type { Past } from '../schedule/past.ts';
 import type { Work } from '../tasks/work.ts';
 import type { Network } from './network.ts';
 import type { Run } from './run.ts';
 
-/** How often each crew (by its row in the work) had a task on the chain that set the opening. */
+/** How often each crew (by its row in the work) had a task to come on the chain that set the opening. */
 export type ChainCount = {
   readonly counts: Float64Array;
   /** Crews of the task at position `t`: `crews[crewsAt[t]]` up to `crewsAt[t + 1]`. */
@@ -12,14 +13,26 @@ export type ChainCount = {
   readonly counted: Int32Array;
 };
 
-/** `crews` gives the ids of each task's crews by its position. Crews that the work does not know are not counted. */
-export function crewCounts(work: Work, crews: readonly (readonly string[])[]): ChainCount {
+/**
+ * `crews` gives the ids of each task's crews by its position. Crews that the work does not know are not counted, nor what
+ * is done: the chain of what is to come is the one that can still be helped.
+ */
+export function crewCounts(
+  work: Work,
+  crews: readonly (readonly string[])[],
+  past?: Past,
+): ChainCount {
   const rows = new Map(work.crews.map(({ id }, row) => [id, row]));
-  const known = crews.map((ids) =>
-    ids.flatMap((id) => {
-      const row = rows.get(id);
-      return row === undefined ? [] : [row];
-    }),
+  const done = new Set(
+    past?.tasks.flatMap(({ task, status }) => (status === 'done' ? [task] : [])),
+  );
+  const known = crews.map((ids, position) =>
+    done.has(work.tasks[position]!.id)
+      ? []
+      : ids.flatMap((id) => {
+          const row = rows.get(id);
+          return row === undefined ? [] : [row];
+        }),
   );
   const crewsAt = new Int32Array(known.length + 1);
   known.forEach((own, task) => {

@@ -42,7 +42,7 @@ export const Forecast = Type.Object(
     percentiles: Type.Array(Type.Number()),
     /** How often (0 to 1) each task was on the chain that set the opening. */
     onChain: Type.Array(Type.Object({ task: Type.String(), share: Type.Number() })),
-    /** How often each crew had a task on that chain; only where a forecast was asked with doubt. */
+    /** How often each crew had a task that is not done on that chain; only where a forecast was asked with doubt. */
     crewsOnChain: Type.Optional(
       Type.Array(Type.Object({ crew: Type.String(), share: Type.Number() })),
     ),

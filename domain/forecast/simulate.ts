@@ -57,7 +57,9 @@ export function simulate(work: Work, plan: Plan, options: SimulateOptions): Fore
   const bits = new Int32Array(network.count);
   const run = emptyRun(network, compiled?.clock);
   const chain = new Float64Array(network.count);
-  const crews: ChainCount | null = doubts ? crewCounts(work, crewsOf(work, plan, past)) : null;
+  const crews: ChainCount | null = doubts
+    ? crewCounts(work, crewsOf(work, plan, past), past)
+    : null;
   const openings = new Float64Array(runs);
   const asked = milestones && new MilestoneTimes(work, milestones, runs);
   const stretches = xoroshiro128plus(seed);

@@ -303,6 +303,20 @@ describe('what a forecast says beside the opening', () => {
     expect(milestones![0]!.p50).toBeLessThan(milestones![1]!.p50);
   });
 
+  it('counts no crew for what it has done: only what is to come can still be helped', () => {
+    const crews = (crew: string) => [{ crew, people: 6 }];
+    const done: Past = {
+      now: 30,
+      tasks: [
+        { task: 'a', status: 'done', start: 0, finish: 15, crews: crews('left') },
+        { task: 'b', status: 'done', start: 0, finish: 14, crews: crews('right') },
+        { task: 'c', status: 'done', start: 15, finish: 28, crews: crews('left') },
+      ],
+    };
+    const { crewsOnChain } = forecast(usualDoubt(work), { past: done });
+    expect(crewsOnChain).toEqual([{ crew: 'right', share: 1 }]);
+  });
+
   it('shifts at once when a crew becomes smaller', () => {
     const short = { ...work, crews: work.crews.map((crew) => ({ ...crew, people: 3 })) };
     const doubts = { doubt: plain };
