@@ -8,7 +8,7 @@ import { placeForward } from './forward.ts';
 import { Ordering } from './ordering.ts';
 import { priorityKeys } from './priorities.ts';
 import { Profile } from './profile.ts';
-import { copySchedule, emptySchedule, openingOf, type Schedule } from './schedule.ts';
+import { copySchedule, emptySchedule, finishOf, openingOf, type Schedule } from './schedule.ts';
 
 export type SearchOptions = {
   /** Most schedules to make. */
@@ -182,12 +182,13 @@ class Search {
   }
 
   #holdBest(): void {
-    const { count, seconds, useHead, useOf, useAmount } = this.#compiled;
+    const { count, useHead, useOf, useAmount } = this.#compiled;
     for (let task = 0; task < count; task += 1) {
       const w = this.#best.way[task]!;
       const start = this.#best.start[task]!;
+      const finish = finishOf(this.#compiled, w, start);
       for (let use = useHead[w]!; this.#only[task] === 1 && use < useHead[w + 1]!; use += 1) {
-        this.#profile.hold(useOf[use]!, start, start + seconds[w]!, useAmount[use]!);
+        this.#profile.hold(useOf[use]!, start, finish, useAmount[use]!);
       }
     }
   }
@@ -209,7 +210,7 @@ class Search {
       before = now;
       const { start, way } = this.#now;
       for (let task = 0; task < start.length; task += 1) {
-        this.#key[task] = -(start[task]! + this.#compiled.seconds[way[task]!]!);
+        this.#key[task] = -finishOf(this.#compiled, way[task]!, start[task]!);
       }
       this.#backward(now, true);
       now = this.#forward(this.#now.start);
