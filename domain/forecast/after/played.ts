@@ -3,7 +3,7 @@ import { expectedMinutes } from '../../tasks/expected.ts';
 import type { Work } from '../../tasks/work.ts';
 import type { Doubts } from '../doubt/compileDoubt.ts';
 import { darkFactor } from '../doubt/conditions.ts';
-import { stretchNow, taskFactors } from '../doubt/taskFactors.ts';
+import { stretchThen, taskFactors } from '../doubt/taskFactors.ts';
 import type { Tick } from '../learn/ticks.ts';
 import { trustOf } from '../learn/trust.ts';
 import { workedMinutes } from '../learn/worked.ts';
@@ -39,14 +39,15 @@ export function playedTasks(
     ticks.filter(({ finish }) => finish !== null).map((tick) => [tick.task, tick]),
   );
   const factors = taskFactors(work, plan, doubt);
-  const stretch = stretchNow(work);
+  const stretch = stretchThen(work);
   const expected = new Map(
     work.tasks.map(({ id, minutes }) => [id, expectedMinutes(minutes, plan.shape)]),
   );
   const rows = new Map(work.tasks.map((task, row) => [task.id, row]));
   const factorOf = (row: number) => {
     const own = planned.get(work.tasks[row]!.id);
-    return factors[row]! * (own ? stretch(work.tasks[row]!, own) : 1);
+    const fit = finished.get(work.tasks[row]!.id)?.fit;
+    return factors[row]! * (own ? stretch(work.tasks[row]!, own, fit) : 1);
   };
   const trust = trustOf([...finished.values()], (id) => {
     const row = rows.get(id);

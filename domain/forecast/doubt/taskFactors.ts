@@ -2,6 +2,7 @@ import type { Plan, PlannedTask } from '../../schedule/plan.ts';
 import { stretchOf } from '../../schedule/ways.ts';
 import type { Task } from '../../tasks/task.ts';
 import type { Work } from '../../tasks/work.ts';
+import type { Tick } from '../learn/ticks.ts';
 import { conditionsFactor } from './conditions.ts';
 import type { Doubt } from './doubt.ts';
 import { learningFactor } from './learningCurve.ts';
@@ -36,5 +37,17 @@ export function stretchNow(work: Work): (task: Task, planned: PlannedTask) => nu
       );
     });
     return Math.max(stretch, stretchOf(task.needs, people));
+  };
+}
+
+/** The same with the people there were when a tick began. */
+export function stretchThen(
+  work: Work,
+): (task: Task, planned: PlannedTask, fit: Tick['fit']) => number {
+  const now = stretchNow(work);
+  return (task, planned, fit) => {
+    if (!fit) return now(task, planned);
+    const crews = work.crews.map((crew) => ({ ...crew, people: fit[crew.id] ?? crew.people }));
+    return stretchNow({ ...work, crews })(task, planned);
   };
 }

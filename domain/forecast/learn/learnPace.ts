@@ -4,7 +4,7 @@ import type { Work } from '../../tasks/work.ts';
 import type { Doubts } from '../doubt/compileDoubt.ts';
 import { darkFactor } from '../doubt/conditions.ts';
 import type { Doubt } from '../doubt/doubt.ts';
-import { stretchNow, taskFactors } from '../doubt/taskFactors.ts';
+import { stretchThen, taskFactors } from '../doubt/taskFactors.ts';
 import type { Shape } from '../forecast.ts';
 import { lightClock } from '../light/lightClock.ts';
 import { logMoments } from './logMoments.ts';
@@ -34,18 +34,19 @@ export function learnPace(
   const rows = new Map(work.tasks.map(({ id }, row) => [id, row]));
   const planned = new Map(plan.tasks.map((task) => [task.task, task]));
   const factors = taskFactors(work, plan, doubt);
-  const stretch = stretchNow(work);
+  const stretch = stretchThen(work);
   const jams = jamsOf(doubt);
   const known = ticks
     .filter(({ task }) => rows.has(task))
     .toSorted((one, other) => (one.task < other.task ? -1 : 1));
-  const factorOf = (row: number) => {
+  const factorOf = (row: number, fit: Tick['fit']) => {
     const own = planned.get(work.tasks[row]!.id);
-    return factors[row]! * (own ? stretch(work.tasks[row]!, own) : 1);
+    return factors[row]! * (own ? stretch(work.tasks[row]!, own, fit) : 1);
   };
+  const fits = new Map(known.map(({ task, fit }) => [task, fit]));
   const trust = trustOf(known, (id) => {
     const row = rows.get(id)!;
-    return work.tasks[row]!.minutes.quick * factorOf(row);
+    return work.tasks[row]!.minutes.quick * factorOf(row, fits.get(id));
   });
   const prior = priorPace(work, doubt);
   const moments = momentsOf(shape, doubt);
@@ -59,7 +60,7 @@ export function learnPace(
     const estimate = moments(task.minutes);
     const worked = workedMinutes(clock, tick.start, tick.finish ?? now, tick.stops);
     if (estimate === null || own === undefined || worked <= 0) return null;
-    const factor = factorOf(row);
+    const factor = factorOf(row, tick.fit);
     const crews =
       tick.crews.length > 0
         ? tick.crews

@@ -1,4 +1,5 @@
 import { minutesBetween } from '../../progress/instants.ts';
+import { crewStanding } from '../../progress/people.ts';
 import type { BuildState, TaskState } from '../../progress/state.ts';
 
 /** How long a crew was at a task, as it was told. Minutes after the start of the build. */
@@ -10,6 +11,8 @@ export type Tick = {
   readonly finish: number | null;
   /** Spells between start and finish in which nobody was at it: stopped, or under a halt. */
   readonly stops: readonly { readonly from: number; readonly to: number }[];
+  /** How many of a crew were fit when it began, where that is not as many as now: fewer people are no slower pace. */
+  readonly fit?: Readonly<Record<string, number>>;
 };
 
 /**
@@ -31,9 +34,28 @@ export function ticksOf(state: BuildState, now: string): Tick[] {
       to: minutes(to ?? now),
     }));
     const crews = shares.map(({ crew }) => crew);
-    return [{ task: task.id, crews, start: minutes(startedAt), finish, stops }];
+    const fit = finish === null ? null : fitThen(state, crews, startedAt);
+    return [
+      { task: task.id, crews, start: minutes(startedAt), finish, stops, ...(fit && { fit }) },
+    ];
   });
   return ticks.sort((one, other) => (one.task < other.task ? -1 : 1));
+}
+
+/** How many of these crews were fit at a time, of those that have another strength now; null where none has. */
+function fitThen(
+  state: BuildState,
+  crews: readonly string[],
+  time: string,
+): Record<string, number> | null {
+  const other = crews.flatMap((id): [string, number][] => {
+    const crew = state.crews[id];
+    if (!crew || crew.tells.length === 0) return [];
+    const told = crew.tells.filter(({ at }) => Date.parse(at) <= Date.parse(time));
+    const { fit } = crewStanding({ ...crew, tells: told });
+    return fit === crew.fit ? [] : [[id, fit]];
+  });
+  return other.length === 0 ? null : Object.fromEntries(other);
 }
 
 /** When the first crew stopped until one resumed; a joint task stands while any of its crews does. */

@@ -54,6 +54,17 @@ describe('the pace learned', () => {
     expect(learn([])).toEqual(priorPace(work, doubt));
   });
 
+  it('takes no pace from people lost since: what is behind was done with those there were then', () => {
+    const behind = ticks(8, () => usual);
+    const few = { ...work, crews: work.crews.map((crew) => ({ ...crew, people: 3 })) };
+    const before = { left: 6, right: 6 };
+    const known = behind.map((tick) => ({ ...tick, fit: before }));
+    const pace = (of: readonly Tick[]) => learnPace(few, plan, 'pert', of, 500, { doubt });
+    expect(factorOf(pace(known), 'left')).toBeCloseTo(1, 6);
+    // Done with the few there are now, the same minutes were quick.
+    expect(factorOf(pace(behind), 'left')).toBeLessThan(0.9);
+  });
+
   it('stays where it was when all goes as expected, and becomes surer', () => {
     const pace = learn(ticks(8, () => usual));
     expect(factorOf(pace, 'left')).toBeCloseTo(1, 6);

@@ -31,6 +31,18 @@ describe('the ticks of a build', () => {
     expect(told).toEqual(['lift', 'panel-left', 'panel-right']);
   });
 
+  it('say how many were fit when a task began, where there are fewer now', () => {
+    const given = site();
+    given.send('tell-started', { task: 'pegs', crew: 'left' }, { by: hill, at: 2 });
+    given.send('tell-finished', { task: 'pegs', crew: 'left' }, { by: hill, at: 12 });
+    const before = given.state.crews.left!.fit;
+    given.send('tell-strength', { crew: 'left', fit: before - 2 }, { by: hill, at: 13 });
+    const [pegs] = ticksOf(given.state, clock(20));
+    expect(pegs).toMatchObject({ task: 'pegs', fit: { left: before } });
+    given.send('tell-strength', { crew: 'left', fit: before }, { by: hill, at: 21 });
+    expect(ticksOf(given.state, clock(22))[0]).not.toHaveProperty('fit');
+  });
+
   it('are the same in whatever order the tells of one time arrive', () => {
     const tell = (given: ReturnType<typeof site>, task: string, by: typeof hill, start: number) => {
       const crew = by.crew!;
