@@ -72,7 +72,7 @@ export function OpeningCourse(props: Props) {
             </g>
           ))}
           {down
-            .filter((tick) => laid.height - laid.y(tick) > 16)
+            .filter((tick) => laid.height - laid.y(tick) > 22)
             .map((tick) => (
               <g key={tick}>
                 <line className="d-hair" x1={0} x2={plot} y1={laid.y(tick)} y2={laid.y(tick)} />
@@ -82,7 +82,7 @@ export function OpeningCourse(props: Props) {
               </g>
             ))}
           <path className="course-band" fill={`url(#${id}-hatch)`} d={laid.band} />
-          <path className="d-thin" d={laid.even} />
+          <path className="d-line" d={laid.even} />
           <path className="d-heavy" d={laid.sure} />
           <line className="d-line" x1={0} x2={plot} y1={laid.height} y2={laid.height} />
           <text className="d-text bold" x={-8} y={laid.height + 5} textAnchor="end">

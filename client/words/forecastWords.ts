@@ -12,6 +12,8 @@ export const forecastWords = {
       by: (confidence: string) => `${confidence} by`,
       middle: 'On average',
       give: (minutes: string) => `give or take ${minutes}`,
+      sure: 'over 99 %',
+      hardly: 'under 1 %',
       chance: (time: string) => `Chance to open by ${time}, the time asked for`,
       afterStart: (minutes: string) => `${minutes} after the start`,
       headline: 'the headline',
@@ -36,6 +38,8 @@ export const forecastWords = {
       earlier: (minutes: string) => `${minutes} earlier`,
       same: 'no change in all',
       small: 'many small things',
+      smaller: (count: number) =>
+        count === 1 ? '1 smaller move has no mark.' : `${count} smaller moves have no mark.`,
       said: (confidence: string, before: string, after: string) =>
         `${confidence} by ${before} until then, by ${after} since.`,
       touch: 'Touch a number to see what moved it then.',
@@ -70,11 +74,11 @@ export const forecastWords = {
     },
     chain: {
       title: 'What sets the opening',
-      more: 'In how many of 20 openings each crew, and each task, was on the chain that set it.',
+      more: 'In how many of 20 openings each crew, and each task to come, is on the chain that sets it.',
       share: (count: string) => `${count} of 20`,
       under: 'under 1',
       crews: 'Crews',
-      tasks: 'Tasks',
+      tasks: 'Tasks to come, the next first',
       none: 'Not known yet.',
     },
     pace: {
@@ -121,6 +125,8 @@ export const forecastWords = {
       read: 'Each source with the figure used and where it comes from. The leader sets them.',
       usual: 'As the program starts: nobody has changed it yet.',
       conditions: 'Conditions',
+      rule: 'Those that count are multiplied with one another, not added.',
+      wbgt: (degrees: string, effort: string) => `at ${degrees} °C WBGT, ${effort} work`,
       sources: 'Sources of doubt',
       events: 'Things that may happen',
       from: (source: string) => `From: ${source}.`,

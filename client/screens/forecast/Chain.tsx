@@ -1,15 +1,22 @@
 import type { OnChainShown } from '#shared/wireForecast.ts';
+import { useBuild } from '../../data/useBuild.ts';
 import { words } from '../../words/words.ts';
 import { useFull } from './useForecast.ts';
 
 const shownTasks = 8;
 
-/** How often each crew, and the tasks most in the way, set the opening. */
+/** How often each crew, and each of the next tasks, sets the opening. */
 export function Chain() {
+  const { state } = useBuild();
   const { value } = useFull();
   const said = words.forecast.chain;
   if (!value?.frame?.forecast) return null;
   const crews = value.crewsOnChain.filter(({ share }) => share > 0);
+  const starts = new Map(state.plan?.tasks.map(({ task, start }) => [task, start]));
+  const tasks = value.tasksOnChain
+    .filter(({ id, share }) => share >= 0.25 && state.tasks[id]?.status !== 'done')
+    .toSorted((one, other) => (starts.get(one.id) ?? 0) - (starts.get(other.id) ?? 0))
+    .slice(0, shownTasks);
   return (
     <section className="stack" aria-labelledby="forecast-chain">
       <h2 id="forecast-chain">{said.title}</h2>
@@ -17,10 +24,7 @@ export function Chain() {
       {crews.length === 0 ? <p>{said.none}</p> : null}
       <div className="two-fields">
         <Shares title={said.crews} some={crews} />
-        <Shares
-          title={said.tasks}
-          some={value.tasksOnChain.filter(({ share }) => share < 0.9995).slice(0, shownTasks)}
-        />
+        <Shares title={said.tasks} some={tasks} />
       </div>
     </section>
   );

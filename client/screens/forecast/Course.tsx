@@ -8,7 +8,7 @@ import { type Look, lookAt } from '../../drawing/openingCourse.ts';
 import { FetchState } from '../../parts/FetchState.tsx';
 import { atMinute, clock, iso, minuteOf, zoneName } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
-import { moveSaid } from './moveWords.ts';
+import { markedMoves, moveSaid } from './moveWords.ts';
 import { useHistory } from './useForecast.ts';
 
 /** How the forecast itself moved since the start, with what moved it marked in the drawing and named beside it. */
@@ -23,7 +23,10 @@ export function Course() {
   );
 }
 
-function Drawn({ history: { points, moves } }: { readonly history: ForecastHistory }) {
+/** Marks in the drawing: as many as are read. */
+const mostMarked = 8;
+
+function Drawn({ history: { points, moves: all } }: { readonly history: ForecastHistory }) {
   const { state, now } = useBuild();
   const [chosen, setChosen] = useState<number | null>(null);
   const said = words.forecast.course;
@@ -38,6 +41,7 @@ function Drawn({ history: { points, moves } }: { readonly history: ForecastHisto
       sure: promised,
     }),
   );
+  const moves = markedMoves(all, mostMarked);
   const time = (at: string | number): string => clock(at, zone, iso(now));
   const opening = (minute: number): string => time(atMinute(start, Math.ceil(minute)));
   const turns = moves.map((move) => ({ at: minuteOf(start, move.at), says: moveSaid(move) }));
@@ -64,7 +68,7 @@ function Drawn({ history: { points, moves } }: { readonly history: ForecastHisto
       <div className="stack">
         <h3>{said.events}</h3>
         {points.length === 1 ? <p>{said.one}</p> : null}
-        {points.length > 1 && moves.length === 0 ? <p>{said.noEvents}</p> : null}
+        {points.length > 1 && all.length === 0 ? <p>{said.noEvents}</p> : null}
         {moves.length > 0 ? <p className="second small no-print">{said.touch}</p> : null}
         <ol className="course-events">
           {moves.map((move, index) => {
@@ -77,18 +81,23 @@ function Drawn({ history: { points, moves } }: { readonly history: ForecastHisto
                 ref={index === chosen ? intoSight : null}
               >
                 <b>{index + 1}</b>
-                <p>
-                  <time dateTime={move.at}>{time(move.at)}</time> {moveSaid(move)}{' '}
+                <div>
+                  <p>
+                    <time dateTime={move.at}>{time(move.at)}</time> {moveSaid(move)}
+                  </p>
                   {before && after ? (
-                    <span className="second">
+                    <p className="second small">
                       {said.said(sure, opening(before.sure), opening(after.sure))}
-                    </span>
+                    </p>
                   ) : null}
-                </p>
+                </div>
               </li>
             );
           })}
         </ol>
+        {all.length > moves.length ? (
+          <p className="second small">{said.smaller(all.length - moves.length)}</p>
+        ) : null}
         <details className="quiet small no-print">
           <summary>{said.inWords}</summary>
           <ul className="stack-tight">

@@ -61,6 +61,7 @@ export function DoubtSection() {
         </div>
         <div>
           <h3>{texts.conditions}</h3>
+          <p className="second small">{texts.rule}</p>
           <p role="status">{conditionsSentence(doubt)}</p>
           <ul>
             {conditionsUsed(doubt).map((condition) => (
@@ -69,7 +70,13 @@ export function DoubtSection() {
                 of={{ part: condition.name }}
                 name={texts.names[condition.name]}
                 on={condition.on}
-                value={`${texts.times(factor(condition.factor))}, ${condition.words}`}
+                value={[
+                  texts.times(factor(condition.factor)),
+                  condition.words,
+                  ...(condition.name === 'heat'
+                    ? [texts.wbgt(factor(doubt.heat.wbgt), texts.fields.efforts[doubt.heat.effort])]
+                    : []),
+                ].join(', ')}
                 source={condition.source}
                 doubt={doubt}
                 onChange={change}

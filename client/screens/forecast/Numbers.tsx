@@ -37,7 +37,7 @@ export function Numbers() {
         {frame.chanceBy && state.askedFor ? (
           <div>
             <dt>{said.chance(time(state.askedFor))}</dt>
-            <dd>{percent(frame.chanceBy.chance)}</dd>
+            <dd>{chanceSaid(frame.chanceBy.chance)}</dd>
           </div>
         ) : null}
       </dl>
@@ -46,4 +46,11 @@ export function Numbers() {
       </p>
     </section>
   );
+}
+
+/** No run of some thousand is certainty. */
+function chanceSaid(chance: number): string {
+  const said = words.forecast.numbers;
+  if (chance > 0.99) return said.sure;
+  return chance < 0.01 ? said.hardly : percent(chance);
 }

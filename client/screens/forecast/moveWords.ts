@@ -17,3 +17,11 @@ export function moveSaid({ minutes: later, causes }: ForecastMove): string {
   if (only && others.length === 0 && Math.abs(only.minutes - later) < 1) return only.sentence;
   return [`${shiftSaid(later)}.`, ...sentences].join(' ');
 }
+
+/** The moves worth a mark: the largest, in the order of time. More marks than these would not be read. */
+export function markedMoves(moves: readonly ForecastMove[], most: number): ForecastMove[] {
+  const largest = moves
+    .toSorted((one, other) => Math.abs(other.minutes) - Math.abs(one.minutes))
+    .slice(0, most);
+  return moves.filter((move) => largest.includes(move));
+}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readSize } from '#client/screens/forecast/LeverSizes.tsx';
-import { moveSaid, shiftSaid } from '#client/screens/forecast/moveWords.ts';
+import { markedMoves, moveSaid, shiftSaid } from '#client/screens/forecast/moveWords.ts';
 
 const move = {
   number: 40,
@@ -29,6 +29,14 @@ describe('a move of the opening in words', () => {
     expect(moveSaid({ ...move, minutes: 12.2, causes: [move.causes[0]!] })).toBe(
       '12 min later: Truck 5 25 min late.',
     );
+  });
+});
+
+describe('the moves that are marked', () => {
+  it('are the largest either way, in the order of time', () => {
+    const moves = [3, -9, 1, 7, -2].map((minutes, number) => ({ ...move, number, minutes }));
+    expect(markedMoves(moves, 3).map(({ minutes }) => minutes)).toEqual([3, -9, 7]);
+    expect(markedMoves(moves, 9)).toEqual(moves);
   });
 });
 
