@@ -43,8 +43,9 @@ export function handOver(
     const task = compilation.tasks[number]!;
     const own = compilation.numberInLinks[number]!;
     const w = schedule.way[number]!;
+    site.advance(schedule.start[number]!);
     const wishes = wishesOf(compilation, own, task, w);
-    const release = Math.max(past.now, lastLoad(manning, task).in, compiled.from[w]!);
+    let release = Math.max(past.now, lastLoad(manning, task).in, compiled.from[w]!);
     const link = site.linkBound(own);
     let free = Math.max(release, link.bound);
     for (const { of, wish } of wishes) {
@@ -62,10 +63,15 @@ export function handOver(
     const freedBy = new Set(link.finished);
     for (const { of, wish } of wishes) {
       const { kind, id } = site.nameOf(of);
-      for (const { amount, free, last } of site.sources[of]!.take(wish, start, finish, freedBy)) {
+      for (const share of site.sources[of]!.take(wish, start, finish, freedBy)) {
+        const { amount, since, last } = share;
+        release = Math.max(release, since);
+        if (since === start && since > 0) {
+          reason ??= { kind: 'window', of: id };
+        }
         for (const before of last) {
           const from = site.taskOf(before).id;
-          if (free === start) {
+          if (site.finishOf(before) === start) {
             reason ??= { kind, task: from, of: id };
           }
           if (!link.finished.has(before)) {

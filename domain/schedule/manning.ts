@@ -3,6 +3,7 @@ import type { Task } from '../tasks/task.ts';
 import type { Load, Work, Zone } from '../tasks/work.ts';
 import { type PaceOf, pacesOf } from './pace.ts';
 import { secondsNotBefore } from './seconds.ts';
+import { type StrengthStep, strengths } from './strength.ts';
 
 /** How tasks are manned: with the crews of the work, or with as many people as anybody wants. */
 export type Manning = {
@@ -12,12 +13,15 @@ export type Manning = {
   readonly zones: ReadonlyMap<string, Zone>;
   readonly loads: ReadonlyMap<string, Load>;
   readonly paceOf: PaceOf;
+  /** How strong each crew is over time, in the order of `work.crews`. */
+  readonly strengths: readonly (readonly StrengthStep[])[];
 };
 
 export function manningOf(work: Work, shape: Shape, crews: boolean): Manning {
   const zones = new Map(work.zones.map((zone) => [zone.id, zone]));
   const loads = new Map(work.loads.map((load) => [load.id, load]));
-  return { work, shape, crews, zones, loads, paceOf: pacesOf(work) };
+  const paceOf = pacesOf(work);
+  return { work, shape, crews, zones, loads, paceOf, strengths: strengths(work) };
 }
 
 /** When the last of a task's stores is in, seconds after the start of the build, and which load that is. */

@@ -9,7 +9,41 @@ export class Pool implements Source {
   readonly #afterDoubled = new Set<number>();
 
   constructor(amount: number) {
-    this.#shares = [{ amount, free: 0, last: [] }];
+    this.#shares = [{ amount, free: 0, since: 0, last: [] }];
+  }
+
+  /** So many people go at `time`: those who have been free for longest, and where too few are, those free next. */
+  leave(amount: number, time: number): Share[] {
+    const shares = this.#shares.toSorted(
+      (one, other) => Number(one.free > time) - Number(other.free > time) || one.free - other.free,
+    );
+    return this.#part(shares, amount);
+  }
+
+  /** People come at `time`, who may still have to finish what they had before. */
+  join(shares: readonly Share[], time: number): void {
+    this.#shares.push(
+      ...shares.map((share) => ({ ...share, free: Math.max(share.free, time), since: time })),
+    );
+  }
+
+  /** Takes so many out of these shares, in their order. */
+  #part(shares: readonly Share[], amount: number): Share[] {
+    const taken: Share[] = [];
+    let missing = amount;
+    for (const share of shares) {
+      if (missing === 0) {
+        break;
+      }
+      const part = Math.min(missing, share.amount);
+      missing -= part;
+      taken.push({ ...share, amount: part });
+      this.#shares.splice(this.#shares.indexOf(share), 1);
+      if (part < share.amount) {
+        this.#shares.push({ ...share, amount: share.amount - part });
+      }
+    }
+    return taken;
   }
 
   freeAt({ amount }: Wish): number {
@@ -38,21 +72,8 @@ export class Pool implements Source {
     };
     const free = this.#shares.filter((share) => share.free <= start);
     free.sort((one, other) => rank(one) - rank(other) || one.free - other.free);
-    const taken: Share[] = [];
-    let missing = wish.amount;
-    for (const share of free) {
-      if (missing === 0) {
-        break;
-      }
-      const part = Math.min(missing, share.amount);
-      missing -= part;
-      taken.push({ ...share, amount: part });
-      this.#shares.splice(this.#shares.indexOf(share), 1);
-      if (part < share.amount) {
-        this.#shares.push({ ...share, amount: share.amount - part });
-      }
-    }
-    this.#shares.push({ amount: wish.amount, free: finish, last: [wish.task] });
+    const taken = this.#part(free, wish.amount);
+    this.#shares.push({ amount: wish.amount, free: finish, since: 0, last: [wish.task] });
     if (wish.amount > 0 && this.#doubled.length > 0) {
       const before = new Set(taken.flatMap(({ last }) => last));
       const follows = [...before].some((task) => this.#afterDoubled.has(task));
@@ -77,10 +98,10 @@ export class Pool implements Source {
       missing -= part;
       if (part > 0) {
         if (share.last.length > 0) {
-          this.#doubled.push({ amount: part, free: finish, last: [task] });
+          this.#doubled.push({ amount: part, free: finish, since: 0, last: [task] });
         }
         const free = Math.max(share.free, finish);
-        shares.push({ amount: part, free, last: [...share.last, task] });
+        shares.push({ ...share, amount: part, free, last: [...share.last, task] });
       }
       if (part < share.amount) {
         shares.push({ ...share, amount: share.amount - part });

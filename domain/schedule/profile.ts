@@ -1,10 +1,12 @@
-/** What is in use of each resource before anything is planned: from the start of time, ending step by step. */
-export type Busy = readonly (readonly { readonly until: number; readonly amount: number }[])[];
+/** What is in use, or not there, of each resource before anything is planned; `from` absent: from the start of time. */
+export type Busy = readonly (readonly BusySpell[])[];
+
+type BusySpell = { readonly from?: number; readonly until: number; readonly amount: number };
 
 /**
  * How much of each resource is in use over time, as steps: for each resource a rising list of moments and what is in
- * use from each to the next. The first moment is before all time and the last step is always empty, so that whatever
- * fits the capacity fits somewhere. Nothing is allocated after construction.
+ * use from each to the next. The first moment is before all time; the last step is empty but for people who are gone for
+ * good. Nothing is allocated after construction.
  */
 export class Profile {
   readonly #capacity: Int32Array;
@@ -22,7 +24,7 @@ export class Profile {
     this.#capacity = capacity;
     this.#base = new Int32Array(resources + 1);
     for (let r = 0; r < resources; r += 1) {
-      this.#base[r + 1] = this.#base[r]! + 1 + 2 * users[r]! + (busy[r]?.length ?? 0);
+      this.#base[r + 1] = this.#base[r]! + 1 + 2 * users[r]! + 2 * (busy[r]?.length ?? 0);
     }
     const size = this.#base[resources]!;
     this.#count = new Int32Array(resources);
@@ -38,18 +40,26 @@ export class Profile {
   }
 
   #layBusy(r: number, busy: Busy[number]): void {
-    const ends = [...busy].sort((one, other) => one.until - other.until);
+    const always = Number.NEGATIVE_INFINITY;
+    const turns = busy
+      .flatMap(({ from = always, until, amount }) => [
+        { at: from, more: amount },
+        { at: until, more: -amount },
+      ])
+      .filter(({ at }) => at < Number.POSITIVE_INFINITY)
+      .sort((one, other) => (one.at === other.at ? 0 : one.at - other.at));
     let at = this.#base[r]!;
-    let used = ends.reduce((sum, { amount }) => sum + amount, 0);
-    this.#busyTime[at] = Number.NEGATIVE_INFINITY;
-    this.#busyUsed[at] = used;
-    for (const { until, amount } of ends) {
-      used -= amount;
-      at += 1;
-      this.#busyTime[at] = until;
+    let used = 0;
+    this.#busyTime[at] = always;
+    for (const turn of turns) {
+      used += turn.more;
+      if (turn.at > this.#busyTime[at]!) {
+        at += 1;
+        this.#busyTime[at] = turn.at;
+      }
       this.#busyUsed[at] = used;
     }
-    this.#busyCount[r] = ends.length + 1;
+    this.#busyCount[r] = at + 1 - this.#base[r]!;
   }
 
   /** Frees everything, except what is busy where `withBusy`. */

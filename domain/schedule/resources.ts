@@ -3,6 +3,7 @@ import type { Manning } from './manning.ts';
 import type { HandOver } from './plan.ts';
 import type { Busy } from './profile.ts';
 import type { Settled, SettledPast } from './settled.ts';
+import type { StrengthStep } from './strength.ts';
 import type { Way } from './ways.ts';
 
 /** A crew, a zone or a kind of equipment by its row in the work. */
@@ -44,7 +45,7 @@ export function resourcesOf(
       crewNumber.set(crew.id, of.length);
       of.push({ kind: 'crew', row });
       unlimited.push(false);
-      capacity.push(crew.people);
+      capacity.push(Math.max(...manning.strengths[row]!.map(({ people }) => people)));
     }
   }
   const zoneNumber = new Map<string, number>();
@@ -113,7 +114,10 @@ export function resourcesOf(
     }
   }
 
-  const busy: { until: number; amount: number }[][] = of.map(() => []);
+  const busy: { from?: number; until: number; amount: number }[][] = of.map(
+    ({ kind, row }, number) =>
+      kind === 'crew' ? absences(manning.strengths[row]!, capacity[number]!) : [],
+  );
   for (const task of work.tasks) {
     const settled = past.tasks.get(task.id);
     if (settled?.atWork) {
@@ -136,6 +140,14 @@ export function resourcesOf(
     },
     held,
   };
+}
+
+/** The times when a crew is weaker than at its strongest, and by how many. */
+function absences(steps: readonly StrengthStep[], most: number) {
+  return steps.flatMap(({ from, people }, at) => {
+    const until = steps[at + 1]?.from ?? Number.POSITIVE_INFINITY;
+    return people < most ? [{ from, until, amount: most - people }] : [];
+  });
 }
 
 /** People whom a task at work has in each of its zones: those told, or the usual ones where none were. */

@@ -6,6 +6,7 @@ import type { HandOver } from './plan.ts';
 import { Pool } from './pool.ts';
 import type { Settled, SettledPast } from './settled.ts';
 import type { Source } from './source.ts';
+import { type CrewMove, crewMoves } from './strength.ts';
 
 /** What the links say about the start of a task. */
 export type LinkBound = {
@@ -26,6 +27,10 @@ export class Site {
   readonly sources: readonly Source[];
   readonly #manning: Manning;
   readonly #compilation: Compilation;
+  readonly #crews: readonly Pool[];
+  /** People who come, go or go over, from now on. */
+  readonly #moves: readonly CrewMove[];
+  #moved = 0;
   readonly #start: Float64Array;
   readonly #finish: Float64Array;
 
@@ -35,9 +40,21 @@ export class Site {
     const { links, resources, compiled } = compilation;
     this.#start = new Float64Array(links.rows.length);
     this.#finish = new Float64Array(links.rows.length);
-    this.sources = resources.unlimited.map((unlimited, of) =>
-      unlimited ? new Gate() : new Pool(compiled.capacity[of]!),
-    );
+    const pools: Pool[] = [];
+    this.sources = resources.unlimited.map((unlimited, of) => {
+      if (unlimited) {
+        return new Gate();
+      }
+      const { kind, row } = resources.of[of]!;
+      const steps = kind === 'crew' ? manning.strengths[row]! : [];
+      const here = steps.findLast(({ from }) => from <= past.now)?.people;
+      const pool = new Pool(here ?? compiled.capacity[of]!);
+      // Crews come first among the resources, so that a crew's row is its number here.
+      pools.push(pool);
+      return pool;
+    });
+    this.#crews = manning.crews ? pools.slice(0, compiled.crewCount) : [];
+    this.#moves = manning.crews ? crewMoves(manning.work).filter(({ at }) => at > past.now) : [];
     const settled = [...past.tasks].map(([id, times]) => ({
       number: links.numbers.get(id) as number,
       times,
@@ -54,6 +71,24 @@ export class Site {
     }
   }
 
+  /** Lets people come, go and go over between crews as they do up to `time`. Called for rising times. */
+  advance(time: number): void {
+    for (
+      ;
+      this.#moved < this.#moves.length && this.#moves[this.#moved]!.at <= time;
+      this.#moved += 1
+    ) {
+      const { at, from, to, people } = this.#moves[this.#moved]!;
+      const gone =
+        from === null
+          ? [{ amount: people, free: at, since: at, last: [] }]
+          : this.#crews[from]!.leave(people, at);
+      if (to !== null) {
+        this.#crews[to]!.join(gone, at);
+      }
+    }
+  }
+
   #overlay(number: number, times: Settled): void {
     const task = this.taskOf(number);
     for (const { of, amount } of this.#compilation.resources.held(task, times)) {
@@ -65,6 +100,10 @@ export class Site {
   begin(number: number, start: number, finish: number): void {
     this.#start[number] = start;
     this.#finish[number] = finish;
+  }
+
+  finishOf(number: number): number {
+    return this.#finish[number]!;
   }
 
   taskOf(number: number): Task {

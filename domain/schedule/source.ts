@@ -3,6 +3,8 @@ export type Share = {
   readonly amount: number;
   /** Seconds. */
   readonly free: number;
+  /** Seconds; when these people came to the crew: nothing makes them free before. */
+  readonly since: number;
   /** Numbers of tasks; empty when nobody has held it yet. */
   readonly last: readonly number[];
 };

@@ -2,7 +2,7 @@ import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
 import type { Need, Task } from '../tasks/task.ts';
-import type { Crew, Work } from '../tasks/work.ts';
+import type { Crew } from '../tasks/work.ts';
 import { isFixed } from './fixed.ts';
 import type { Manning } from './manning.ts';
 import { finishAt, type Pace, startAt } from './pace.ts';
@@ -72,7 +72,7 @@ export function waysOf(
   }
   const candidates: number[][] = [];
   for (const need of task.needs) {
-    const able = ableCrews(manning.work, task, need);
+    const able = ableCrews(wanted, need);
     if (!able.ok) {
       return able;
     }
@@ -85,16 +85,22 @@ export function waysOf(
   );
   let tries = 0;
   const chosen: number[] = [];
+  const has: number[] = [];
   const choose = (need: number): void => {
     if (ways.length >= mostWays || tries >= mostTries) {
       return;
     }
     if (need < candidates.length) {
       for (const crew of candidates[need]!) {
-        if (crew === nobody || !chosen.includes(crew)) {
+        if (crew !== nobody && chosen.includes(crew)) {
+          continue;
+        }
+        for (const people of peopleFrom(wanted, task.needs[need]!, crew)) {
           chosen.push(crew);
+          has.push(people);
           choose(need + 1);
           chosen.pop();
+          has.pop();
         }
       }
       return;
@@ -105,7 +111,6 @@ export function waysOf(
       why = fixedAgainst(task, `${manning.work.crews[missing]!.name} cannot take part in it`);
       return;
     }
-    const has = task.needs.map((one, at) => peopleFrom(manning.work, one, chosen[at]!));
     const people = fitted(task.needs, has, room.people);
     if (!people) {
       why = zoneTooSmall(task, room);
@@ -130,7 +135,8 @@ function usual(need: Need): number {
   return need.people.usual;
 }
 
-function ableCrews(work: Work, task: Task, need: Need): Result<number[], Refusal> {
+function ableCrews({ manning, task, now }: Wanted, need: Need): Result<number[], Refusal> {
+  const { work } = manning;
   const { anyOf, people, skill } = need;
   if (people.usual === 0) {
     const named = work.crews.findIndex(({ id }) => anyOf.includes(id));
@@ -146,12 +152,11 @@ function ableCrews(work: Work, task: Task, need: Need): Result<number[], Refusal
     return bad(noCrewCan(task, skill === undefined ? wants : `${wants} with the skill ${skill}`));
   }
   const least = Math.max(1, people.least);
-  const enough = able.filter((row) => work.crews[row]!.people >= least);
+  const most = (row: number) => Math.max(...levels(manning, row, now));
+  const enough = able.filter((row) => most(row) >= least);
   if (enough.length === 0) {
-    const largest = able.reduce((one, other) =>
-      work.crews[other]!.people > work.crews[one]!.people ? other : one,
-    );
-    return bad(crewTooSmall(task, work.crews[largest]!, least));
+    const largest = able.reduce((one, other) => (most(other) > most(one) ? other : one));
+    return bad(crewTooSmall(task, work.crews[largest]!, most(largest), least));
   }
   return good(enough);
 }
@@ -161,8 +166,23 @@ function isMeant(crew: Crew, anyOf: readonly string[]): boolean {
   return anyOf.length === 0 ? !crew.attached : anyOf.includes(crew.id);
 }
 
-function peopleFrom(work: Work, need: Need, crew: number): number {
-  return crew === nobody ? 0 : Math.min(need.people.usual, work.crews[crew]!.people);
+/** With how many people the crew can meet the need: the usual ones or all it has, at each strength it will have. */
+function peopleFrom({ manning, now }: Wanted, { people }: Need, crew: number): number[] {
+  if (crew === nobody || people.usual === 0) {
+    return [0];
+  }
+  const counts = levels(manning, crew, now).map((strong) => Math.min(people.usual, strong));
+  return [...new Set(counts)]
+    .filter((count) => count >= Math.max(1, people.least))
+    .sort((one, other) => other - one);
+}
+
+/** How strong a crew is from now on. */
+function levels({ strengths }: Manning, crew: number, now: number): number[] {
+  const steps = strengths[crew]!;
+  return steps
+    .filter((_, at) => (steps[at + 1]?.from ?? Number.POSITIVE_INFINITY) > now)
+    .map(({ people }) => people);
 }
 
 type Room = { readonly people: number; readonly zone: string };

@@ -9,8 +9,8 @@ export function noCrewCan(task: Task, wants: string): Refusal {
   return refusal('no-crew-can', sentence, [task.id]);
 }
 
-export function crewTooSmall(task: Task, crew: Crew, least: number): Refusal {
-  const sentence = `${named(task)} takes at least ${least} people of one crew, and ${crew.name} has ${crew.people}. Put people into the crew, or lower the least.`;
+export function crewTooSmall(task: Task, crew: Crew, people: number, least: number): Refusal {
+  const sentence = `${named(task)} takes at least ${least} people of one crew, and ${crew.name} has ${people}. Put people into the crew, or lower the least.`;
   return refusal('crew-too-small', sentence, [task.id, crew.id]);
 }
 

@@ -1,4 +1,5 @@
 import type { Fault } from '../fault.ts';
+import { strengths } from '../schedule/strength.ts';
 import { findLoop } from './graph.ts';
 import type { Minutes, People } from './task.ts';
 import type { Work } from './work.ts';
@@ -110,10 +111,14 @@ export function workFaults(work: Work): Fault[] {
     if (crew.to !== undefined && crew.to <= (crew.from ?? 0)) {
       add(`/crews/${row}/to`, String(crew.to), `later than ${crew.from ?? 0}`);
     }
+    strengthFaults(work, row, crews, add);
     spellFaults(`/crews/${row}/rests`, crew.rests ?? [], add);
   }
   spellFaults('/dark/spells', work.dark?.spells ?? [], add);
   linkFaults(work, tasks, add);
+  if (faults.length === 0) {
+    overLent(work, add);
+  }
   const loop = faults.length === 0 ? findLoop(work) : null;
   if (loop) {
     add('/links', loopSentence(loop), 'an order without a loop');
@@ -137,6 +142,42 @@ function idsOf(part: string, things: readonly { readonly id: string }[], add: Ad
     ids.add(id);
   }
   return ids;
+}
+
+/** Steps of strength out of order, people lent to nobody, and more lent than there are. */
+function strengthFaults(work: Work, row: number, crews: ReadonlySet<string>, add: Add): void {
+  const { id, strength = [], lent = [] } = work.crews[row]!;
+  for (const [at, { from }] of strength.entries()) {
+    const before = strength[at - 1];
+    if (from > longestMinutes || (before && from <= before.from)) {
+      const after = before ? `later than ${before.from}, and ` : '';
+      add(
+        `/crews/${row}/strength/${at}/from`,
+        String(from),
+        `${after}minutes up to ${longestMinutes}`,
+      );
+    }
+  }
+  for (const [at, { crew, from, to = longestMinutes }] of lent.entries()) {
+    const path = `/crews/${row}/lent/${at}`;
+    if (crew === id || !crews.has(crew)) {
+      add(`${path}/crew`, crew, 'another crew of this order of work');
+    }
+    if (!(to > from && to <= longestMinutes)) {
+      add(`${path}/to`, String(to), `later than ${from}, and minutes up to ${longestMinutes}`);
+    }
+  }
+}
+
+/** Crews that would have lent or lost more people than they have, by the first time that happens. */
+function overLent(work: Work, add: Add): void {
+  for (const [row, steps] of strengths(work).entries()) {
+    const below = steps.find(({ people }) => people < 0);
+    if (below) {
+      const found = `${-below.people} more people lent than there are at minute ${below.from / 60}`;
+      add(`/crews/${row}/lent`, found, 'at most the people the crew then has');
+    }
+  }
 }
 
 /** Rests and nights: each ends after it begins, and the next begins no earlier than that. */

@@ -21,6 +21,23 @@ const Rest = Type.Object(
   { additionalProperties: false },
 );
 
+/** From then on so many: a relief, people who come later, go or come back. Minutes after the start of the build. */
+const Strength = Type.Object(
+  { from: Type.Number({ minimum: 0 }), people: Type.Integer({ minimum: 0, maximum: 500 }) },
+  { additionalProperties: false },
+);
+
+/** People who work with another crew for a while; `to` absent: for the rest of the build. */
+const Lent = Type.Object(
+  {
+    crew: Id,
+    people: Type.Integer({ minimum: 1, maximum: 500 }),
+    from: Type.Number({ minimum: 0 }),
+    to: Type.Optional(Type.Number({ minimum: 0 })),
+  },
+  { additionalProperties: false },
+);
+
 /** A named group of interchangeable people. `from` and `to` are minutes after the start; absent means the whole build. */
 export const Crew = Type.Object(
   {
@@ -29,6 +46,10 @@ export const Crew = Type.Object(
     people: Type.Integer({ minimum: 0, maximum: 500 }),
     from: Type.Optional(Type.Number({ minimum: 0 })),
     to: Type.Optional(Type.Number({ minimum: 0 })),
+    /** How strong it is later on, in order of time; `people` until the first of these. */
+    strength: Type.Optional(Type.Array(Strength)),
+    /** People of this crew who are with another: they count there and not here. */
+    lent: Type.Optional(Type.Array(Lent)),
     /** Work pauses over them; what cannot be left half done starts only when it is done before. */
     rests: Type.Optional(Type.Array(Rest)),
     skills: Type.Array(Id),

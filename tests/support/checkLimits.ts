@@ -30,18 +30,54 @@ type Hold = {
 /** Goes through time and tells the first moment at which more is held than there is, apart from what the past holds. */
 function sweep(
   holds: readonly Hold[],
-  most: number,
+  there: (time: number) => number,
   settled: (id: string) => boolean,
+  changes: readonly number[] = [],
 ): string | null {
-  for (const { start, task } of holds) {
-    if (settled(task)) continue;
+  const starts = holds.filter(({ task }) => !settled(task)).map(({ start }) => start);
+  for (const start of [...starts, ...changes]) {
+    const most = there(start);
     const running = holds.filter((one) => one.start <= start + 1e-9 && one.finish > start + 1e-9);
     const sum = running.reduce((total, { amount }) => total + amount, 0);
-    if (sum > most) {
+    if (sum > most && running.some(({ task }) => !settled(task))) {
       return `${sum} of ${most} at ${start}: ${running.map((one) => one.task).join(', ')}`;
     }
   }
   return null;
+}
+
+/** Times at which the strength of some crew changes, to the second. */
+function changesOf({ crews }: Work): number[] {
+  return crews
+    .flatMap(({ strength = [], lent = [] }) => [
+      ...strength.map(({ from }) => from),
+      ...lent.flatMap(({ from, to }) => (to === undefined ? [from] : [from, to])),
+    ])
+    .map(inSeconds);
+}
+
+function inSeconds(minutes: number): number {
+  return Math.round(minutes * 60) / 60;
+}
+
+/** How many people a crew has at that time: its own by its last step, less those lent, more those borrowed. */
+function there({ crews }: Work, id: string, time: number): number {
+  const since = (minutes: number) => inSeconds(minutes) <= time + 1e-9;
+  let people = 0;
+  for (const crew of crews) {
+    if (crew.id === id) {
+      people += (crew.strength ?? []).reduce(
+        (last, step) => (since(step.from) ? step.people : last),
+        crew.people,
+      );
+    }
+    for (const lent of crew.lent ?? []) {
+      const away = since(lent.from) && !(lent.to !== undefined && since(lent.to));
+      if (away && crew.id === id) people -= lent.people;
+      if (away && lent.crew === id) people += lent.people;
+    }
+  }
+  return people;
 }
 
 function checkCrews(
@@ -57,7 +93,7 @@ function checkCrews(
         .filter((one) => one.crew === crew.id && finish > start && one.people > 0)
         .map((one) => ({ task, start, finish, amount: one.people })),
     );
-    const over = sweep(holds, crew.people, settled);
+    const over = sweep(holds, (time) => there(work, crew.id, time), settled, changesOf(work));
     return over ? [`${crew.id} is asked for ${over}`] : [];
   });
 }
@@ -82,7 +118,7 @@ function checkZones(work: Work, plan: Plan, settled: (id: string) => boolean): s
         ? null
         : sweep(
             holds.filter(({ amount }) => amount > 0),
-            zone.room,
+            () => zone.room as number,
             settled,
           );
     if (over) wrong.push(`${zone.id} is asked for ${over}`);
@@ -113,7 +149,7 @@ function checkEquipment(work: Work, plan: Plan, settled: (id: string) => boolean
         const own = held.find((one) => one.id === id);
         return own ? [{ task, start, finish, amount: own.count }] : [];
       });
-    const over = sweep(holds, count, settled);
+    const over = sweep(holds, () => count, settled);
     return over ? [`${id} is asked for ${over}`] : [];
   });
 }

@@ -117,8 +117,15 @@ function reasonHolds(
       return work.dark?.spells.some(({ to }) => same(to)) ?? false;
     case 'fixed':
       return same(work.tasks.find(({ id }) => id === own.task)?.fixed?.start);
-    case 'window':
-      return same(work.crews.find(({ id }) => id === of)?.from);
+    case 'window': {
+      const crew = work.crews.find(({ id }) => id === of);
+      const lent = work.crews.flatMap((each) => {
+        const concerned = each.id === of ? (each.lent ?? []) : [];
+        const borrowed = (each.lent ?? []).filter((one) => one.crew === of);
+        return [...concerned.map(({ to }) => to), ...borrowed.map(({ from }) => from)];
+      });
+      return [crew?.from, ...(crew?.strength ?? []).map(({ from }) => from), ...lent].some(same);
+    }
     case 'link':
       return work.links.some(
         ({ from, to, counts, wait }) =>
@@ -211,8 +218,7 @@ function serves(work: Work, need: Need, { crew, people }: Working[number]): bool
     (need.anyOf.length === 0 || need.anyOf.includes(crew)) &&
     (need.skill === undefined || known.skills.includes(need.skill)) &&
     people >= need.people.least &&
-    people <= need.people.most &&
-    people <= known.people
+    people <= need.people.most
   );
 }
 

@@ -25,6 +25,8 @@ export type RandomWorkOptions = {
   readonly skills?: boolean;
   /** Two kinds of things to hold, a few of each. */
   readonly equipment?: boolean;
+  /** Crews that grow, shrink, go for a while and lend people to each other. */
+  readonly strength?: boolean;
   /** Crews eat and rest. */
   readonly rests?: boolean;
   /** It gets dark, and some tasks want daylight. */
@@ -77,8 +79,30 @@ export function randomWork(seed: number, options: RandomWorkOptions): Work {
   });
   const work = { tasks, links: randomLinks(draw, options), crews, zones, loads };
   const equipped = options.equipment ? withEquipment(draw, work) : work;
-  const resting = options.rests ? withRests(draw, equipped) : equipped;
+  const changing = options.strength ? withStrength(draw, equipped) : equipped;
+  const resting = options.rests ? withRests(draw, changing) : changing;
   return options.dark ? withDark(draw, resting) : resting;
+}
+
+/** In the end every crew has people enough for any task. */
+function withStrength(draw: Draw, work: Work): Work {
+  const crews = work.crews.map((crew, at): Crew => {
+    const kind = draw(0, 2);
+    if (kind === 0) {
+      const first = draw(5, 60);
+      const steps = [
+        { from: first, people: draw(0, 9) },
+        { from: first + draw(1, 60), people: draw(4, 9) },
+      ];
+      return { ...crew, strength: steps.slice(draw(0, 1)) };
+    }
+    const other = work.crews[(at + draw(1, 4)) % work.crews.length]!;
+    if (kind === 1 || other.id === crew.id) return crew;
+    const from = draw(0, 60) + draw(0, 1) / 2;
+    const lent = { crew: other.id, people: draw(1, 3), from, to: from + draw(5, 60) };
+    return { ...crew, lent: [lent] };
+  });
+  return { ...work, crews };
 }
 
 function withRests(draw: Draw, work: Work): Work {

@@ -26,6 +26,7 @@ const anyWork = fc
     opens: fc.boolean(),
     skills: fc.boolean(),
     equipment: fc.boolean(),
+    strength: fc.boolean(),
     rests: fc.boolean(),
     dark: fc.boolean(),
   })
@@ -36,6 +37,12 @@ function planned(work: Work, crews: boolean, past?: Past): Plan {
   if (!plan.ok) throw new Error(plan.reason.sentence);
   return plan.value;
 }
+
+/** Orders of work whose crews stay as strong as they are: late people of a crew that shrinks are then no matter. */
+const steadyWork = anyWork.map((work) => ({
+  ...work,
+  crews: work.crews.map(({ strength: _, lent: __, ...crew }) => crew),
+}));
 
 describe('Any plan', () => {
   it('keeps to every rule, as the independent checker knows them, with and without crews', () => {
@@ -127,7 +134,7 @@ describe('Earliest starts over links, hand-overs and releases', () => {
       maxLength: 35,
     });
     fc.assert(
-      fc.property(anyWork, fc.boolean(), factors, (work, crews, factor) => {
+      fc.property(steadyWork, fc.boolean(), factors, (work, crews, factor) => {
         const plan = planned(work, crews);
         const times = replay(work, plan, (at) => factor[at]!);
         const drawn = {
@@ -146,7 +153,7 @@ describe('Earliest starts over links, hand-overs and releases', () => {
       maxLength: 35,
     });
     fc.assert(
-      fc.property(anyWork, fc.integer(), factors, (work, seed, factor) => {
+      fc.property(steadyWork, fc.integer(), factors, (work, seed, factor) => {
         const first = planned(work, true);
         const past = randomPast(seed, first, first.minutesToOpen / 2);
         const plan = planned(work, true, past);
