@@ -16,6 +16,19 @@ describe('the order of work as told', () => {
     expect(loads[0]?.arrives).toBe(22);
   });
 
+  it('keeps only the changes of strength that are planned for after one that was told', () => {
+    const given = site();
+    given.send('tell-strength', { crew: 'right', fit: 5 }, { by: dale, at: 30 });
+    const strength = [
+      { from: 20, people: 8 },
+      { from: 60, people: 6 },
+    ];
+    const crews = given.state.work.crews.map((crew) => ({ ...crew, strength }));
+    const told = workAsTold({ ...given.state, work: { ...given.state.work, crews } });
+    expect(told.crews[0]).toMatchObject({ people: 7, strength });
+    expect(told.crews[1]).toMatchObject({ people: 5, strength: [{ from: 60, people: 6 }] });
+  });
+
   it('leaves the order of work in force as it is', () => {
     const given = site();
     const before = given.state.work;
