@@ -22,7 +22,7 @@ type Props = {
 /** Narrower than this, one ladder with a chooser. */
 const oneLadder = 720;
 /** The rails and the room for the rungs, as shares of a column. */
-const rails = { planned: 0.28, gap: 0.14 };
+const rails = { planned: 0.22, gap: 0.12 };
 
 /** Crews side by side, each with its work as planned and as it went on two rails, and rungs between. */
 export function WorkLadders({ crews, onTask }: Props) {

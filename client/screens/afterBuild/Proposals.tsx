@@ -56,8 +56,10 @@ function Choice({ proposals, kit }: ChoiceProps) {
   const [name, setName] = useState(`${kit}-own`.slice(0, 40));
   const [making, setMaking] = useState<Making>({ step: 'none' });
   const taken = proposals.filter(({ task }) => !left.has(task)).map(({ task }) => task);
-  const most = Math.max(...proposals.flatMap(({ was, minutes }) => [was.slow, minutes.slow]));
   const named = fitting.test(name);
+  // Where a kit has one for each bank under one name, its id tells them apart.
+  const alike = (title: string): boolean =>
+    proposals.filter((one) => one.name === title).length > 1;
 
   async function make(): Promise<void> {
     setMaking({ step: 'making' });
@@ -92,13 +94,14 @@ function Choice({ proposals, kit }: ChoiceProps) {
                   setLeft(next);
                 }}
               />
-              <strong>{title}</strong>
+              <strong>{templateName(title)}</strong>
+              {alike(title) ? <span className="second small">{task}</span> : null}
             </label>
             <p>
               {said.change(values(was), values(minutes))}{' '}
               <span className="second small">{said.rests(builds, tasks)}</span>
             </p>
-            <ThreePoints was={was} is={minutes} most={most} />
+            <ThreePoints was={was} is={minutes} most={Math.max(was.slow, minutes.slow)} />
           </li>
         ))}
       </ul>
@@ -143,6 +146,11 @@ function Choice({ proposals, kit }: ChoiceProps) {
       </div>
     </>
   );
+}
+
+/** A kit names a task once for all bays and sides: what differs is left open. */
+function templateName(name: string): string {
+  return name.replaceAll(/\{[a-z-]+\}/g, '…');
 }
 
 function values({

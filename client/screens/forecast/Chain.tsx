@@ -35,16 +35,24 @@ type SharesProps = { readonly title: string; readonly some: readonly OnChainShow
 function Shares({ title, some }: SharesProps) {
   const said = words.forecast.chain;
   if (some.length === 0) return null;
+  const twentieths = ({ share }: OnChainShown): number => Math.round(20 * share);
+  const always = some.filter((one) => twentieths(one) === 20);
   return (
-    <div>
+    <div className="stack-tight">
       <h3>{title}</h3>
+      {always.length > 0 ? (
+        <p>
+          <b>{said.share('20')}:</b> {always.map(({ name }) => name).join('; ')}.
+        </p>
+      ) : null}
       <ul className="shares">
-        {some.map(({ id, name, share }) => {
-          const twentieths = Math.round(20 * share);
-          return (
-            <li key={id}>
+        {some
+          .filter((one) => !always.includes(one))
+          .map((one) => (
+            <li key={one.id}>
               <span>
-                {name} <b>{said.share(twentieths === 0 ? said.under : String(twentieths))}</b>
+                {one.name}{' '}
+                <b>{said.share(twentieths(one) === 0 ? said.under : String(twentieths(one)))}</b>
               </span>
               <svg
                 className="share-bar"
@@ -53,11 +61,10 @@ function Shares({ title, some }: SharesProps) {
                 aria-hidden="true"
               >
                 <rect className="bar-whole" x="0" y="0" width="100" height="4" />
-                <rect className="bar-done" x="0" y="0" width={100 * share} height="4" />
+                <rect className="bar-done" x="0" y="0" width={100 * one.share} height="4" />
               </svg>
             </li>
-          );
-        })}
+          ))}
       </ul>
     </div>
   );

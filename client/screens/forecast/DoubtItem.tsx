@@ -32,7 +32,9 @@ export function DoubtItem({ of, name, on, value, source, doubt, onChange }: Prop
             onChange={(event) => onChange(switched(doubt, of, event.target.checked))}
           />
           <strong>{name}</strong>
-          <span className="second">{on ? said.on : said.off}</span>
+          <span className="second" aria-hidden="true">
+            {on ? said.on : said.off}
+          </span>
         </label>
       ) : (
         <p>
