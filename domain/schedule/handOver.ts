@@ -62,7 +62,7 @@ export function handOver(
     }
     const freedBy = new Set(link.finished);
     for (const { of, wish } of wishes) {
-      const { kind, id } = site.nameOf(of);
+      const { kind, id, ...some } = site.nameOf(of);
       for (const share of site.sources[of]!.take(wish, start, finish, freedBy)) {
         const { amount, since, last } = share;
         release = Math.max(release, since);
@@ -75,7 +75,7 @@ export function handOver(
             reason ??= { kind, task: from, of: id };
           }
           if (!link.finished.has(before)) {
-            arcs.push({ from, to: task.id, kind, of: id, people: amount });
+            arcs.push({ from, to: task.id, kind, of: id, ...some, people: amount });
           }
           freedBy.add(before);
         }
@@ -141,7 +141,7 @@ function lean(arcs: readonly HandOver[]): HandOver[] {
   const byKey = new Map<string, HandOver>();
   const withPeople = new Set<string>();
   for (const arc of arcs) {
-    const key = `${arc.from} ${arc.to} ${arc.kind} ${arc.of}`;
+    const key = `${arc.from} ${arc.to} ${arc.kind} ${arc.of} ${arc.skill ?? ''}`;
     byKey.set(key, { ...arc, people: arc.people + (byKey.get(key)?.people ?? 0) });
     if (arc.kind === 'crew') {
       withPeople.add(`${arc.from} ${arc.to}`);

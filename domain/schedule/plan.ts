@@ -35,6 +35,8 @@ export const HandOver = Type.Object(
     kind: Type.Union([Type.Literal('crew'), Type.Literal('zone'), Type.Literal('equipment')]),
     /** The crew, zone or equipment. */
     of: Type.String(),
+    /** Of a crew: what these people can do, where that is why they are wanted. */
+    skill: Type.Optional(Type.String()),
     /** People, room or pieces handed over. */
     people: Type.Integer({ minimum: 0 }),
   },

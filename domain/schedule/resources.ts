@@ -1,13 +1,17 @@
-import type { Task } from '../tasks/task.ts';
+import type { Skilled, Task } from '../tasks/task.ts';
 import type { Manning } from './manning.ts';
 import type { HandOver } from './plan.ts';
 import type { Busy } from './profile.ts';
 import type { Settled, SettledPast } from './settled.ts';
 import type { StrengthStep } from './strength.ts';
-import type { Way } from './ways.ts';
+import { skilledOf, type Way } from './ways.ts';
 
-/** A crew, a zone or a kind of equipment by its row in the work. */
-type ResourceOf = { readonly kind: HandOver['kind']; readonly row: number };
+/** A crew, a zone or a kind of equipment by its row in the work; with a skill, the people of the crew who have it. */
+type ResourceOf = {
+  readonly kind: HandOver['kind'];
+  readonly row: number;
+  readonly skill?: string;
+};
 
 /** What tasks hold while they run: people of crews, equipment, and room in zones where that can make anybody wait. */
 export type Resources = {
@@ -67,7 +71,30 @@ export function resourcesOf(
     unlimited.push(false);
     capacity.push(count);
   }
+  const skillNumber = new Map<string, number>();
+  for (const [row, crew] of manning.crews ? work.crews.entries() : []) {
+    for (const { skill, people } of crew.skilled ?? []) {
+      skillNumber.set(`${row} ${skill}`, of.length);
+      of.push({ kind: 'crew', row, skill });
+      unlimited.push(false);
+      capacity.push(people);
+    }
+  }
 
+  const skilledHeld = (row: number, skilled: readonly Skilled[]) =>
+    skilled.flatMap(({ skill, people }) => {
+      const number = skillNumber.get(`${row} ${skill}`);
+      return number === undefined ? [] : [{ of: number, amount: people }];
+    });
+  const skilledAtWork = (task: Task, { crews }: Settled) =>
+    task.needs.length === crews.length
+      ? crews.flatMap(({ crew, people }, at) => {
+          const row = work.crews.findIndex(({ id }) => id === crew);
+          return row === -1
+            ? []
+            : skilledHeld(row, skilledOf(task.needs[at]!, work.crews[row]!, people));
+        })
+      : [];
   const equipmentHeld = (task: Task) =>
     (task.equipment ?? []).flatMap(({ id, count }) => {
       const number = equipmentNumber.get(id);
@@ -84,7 +111,12 @@ export function resourcesOf(
       const number = crewNumber.get(crew);
       return number === undefined || people === 0 ? [] : [{ of: number, amount: people }];
     });
-    return [...crews, ...zonesHeld(task, crowdOf(task, settled)), ...equipmentHeld(task)];
+    return [
+      ...crews,
+      ...zonesHeld(task, crowdOf(task, settled)),
+      ...equipmentHeld(task),
+      ...skilledAtWork(task, settled),
+    ];
   };
 
   const useHead = [0];
@@ -101,6 +133,7 @@ export function resourcesOf(
         ...crews.map(({ crew, people }) => ({ of: crew, amount: people })),
         ...zonesHeld(task, way.people),
         ...equipmentHeld(task),
+        ...crews.flatMap(({ crew, skilled }) => skilledHeld(crew, skilled)),
       ];
       for (const use of way.seconds > 0 ? uses : []) {
         useOf.push(use.of);
@@ -115,8 +148,10 @@ export function resourcesOf(
   }
 
   const busy: { from?: number; until: number; amount: number }[][] = of.map(
-    ({ kind, row }, number) =>
-      kind === 'crew' ? absences(manning.strengths[row]!, capacity[number]!) : [],
+    ({ kind, row, skill }, number) =>
+      kind === 'crew' && skill === undefined
+        ? absences(manning.strengths[row]!, capacity[number]!)
+        : [],
   );
   for (const task of work.tasks) {
     const settled = past.tasks.get(task.id);

@@ -45,8 +45,8 @@ export class Site {
       if (unlimited) {
         return new Gate();
       }
-      const { kind, row } = resources.of[of]!;
-      const steps = kind === 'crew' ? manning.strengths[row]! : [];
+      const { row } = resources.of[of]!;
+      const steps = of < compiled.crewCount ? manning.strengths[row]! : [];
       const here = steps.findLast(({ from }) => from <= past.now)?.people;
       const pool = new Pool(here ?? compiled.capacity[of]!);
       // Crews come first among the resources, so that a crew's row is its number here.
@@ -110,11 +110,11 @@ export class Site {
     return this.#manning.work.tasks[this.#compilation.links.rows[number]!]!;
   }
 
-  nameOf(of: number): { kind: HandOver['kind']; id: string } {
-    const { kind, row } = this.#compilation.resources.of[of]!;
+  nameOf(of: number): { kind: HandOver['kind']; id: string; skill?: string } {
+    const { kind, row, skill } = this.#compilation.resources.of[of]!;
     const { crews, zones, equipment = [] } = this.#manning.work;
     const things = { crew: crews, zone: zones, equipment };
-    return { kind, id: things[kind][row]!.id };
+    return { kind, id: things[kind][row]!.id, ...(skill !== undefined && { skill }) };
   }
 
   linkBound(to: number): LinkBound {

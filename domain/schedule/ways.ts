@@ -1,7 +1,7 @@
 import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
-import type { Need, Task } from '../tasks/task.ts';
+import type { Need, Skilled, Task } from '../tasks/task.ts';
 import type { Crew } from '../tasks/work.ts';
 import { isFixed } from './fixed.ts';
 import type { Manning } from './manning.ts';
@@ -16,10 +16,17 @@ import {
   zoneTooSmall,
 } from './whyNoWay.ts';
 
+/** So many people of a crew, and how many of them for what only some of the crew can do. */
+type WayCrew = {
+  readonly crew: number;
+  readonly people: number;
+  readonly skilled: readonly Skilled[];
+};
+
 /** One way to man a task: which crews with how many people, and what follows from it. Times in seconds. */
 export type Way = {
   /** Rows in `work.crews`, in the order of the task's needs. */
-  readonly crews: readonly { readonly crew: number; readonly people: number }[];
+  readonly crews: readonly WayCrew[];
   /** People at work in each of the task's zones. */
   readonly people: number;
   /** Minutes with these people over minutes with the usual people. */
@@ -137,21 +144,29 @@ function usual(need: Need): number {
 
 function ableCrews({ manning, task, now }: Wanted, need: Need): Result<number[], Refusal> {
   const { work } = manning;
-  const { anyOf, people, skill } = need;
-  if (people.usual === 0) {
+  const { anyOf, skill } = need;
+  if (need.people.usual === 0) {
     const named = work.crews.findIndex(({ id }) => anyOf.includes(id));
     return good([named === -1 ? nobody : named]);
   }
   const rows = work.crews.map((_, row) => row);
   const meant = rows.filter((row) => isMeant(work.crews[row]!, anyOf));
-  const able = meant.filter(
-    (row) => skill === undefined || work.crews[row]!.skills.includes(skill),
-  );
+  const least = leastOf(need);
+  const able = meant.filter((row) => {
+    const crew = work.crews[row]!;
+    return (
+      (skill === undefined || ableAt(crew, skill) >= least) &&
+      (need.with ?? []).every((some) => ableAt(crew, some.skill) >= some.people)
+    );
+  });
   if (able.length === 0) {
     const wants = anyOf.length > 0 ? `wants ${anyOf.join(' or ')}` : 'wants any crew';
-    return bad(noCrewCan(task, skill === undefined ? wants : `${wants} with the skill ${skill}`));
+    const all = skill === undefined ? [] : [`with the skill ${skill}`];
+    const some = (need.with ?? []).map(
+      (one) => `with ${one.people} who have the skill ${one.skill}`,
+    );
+    return bad(noCrewCan(task, [wants, ...all, ...some].join(' ')));
   }
-  const least = Math.max(1, people.least);
   const most = (row: number) => Math.max(...levels(manning, row, now));
   const enough = able.filter((row) => most(row) >= least);
   if (enough.length === 0) {
@@ -161,19 +176,45 @@ function ableCrews({ manning, task, now }: Wanted, need: Need): Result<number[],
   return good(enough);
 }
 
+/** The fewest people with whom the need is met. */
+function leastOf({ people, with: some = [] }: Need): number {
+  return Math.max(1, people.least, ...some.map((one) => one.people));
+}
+
+/** How many people of the crew have the skill. */
+function ableAt({ skills, skilled = [] }: Crew, skill: string): number {
+  const some = skilled.find((one) => one.skill === skill)?.people ?? 0;
+  return skills.includes(skill) ? Number.POSITIVE_INFINITY : some;
+}
+
+/**
+ * What a need asks of a crew that only some of its people can do. `people` are those it takes from the crew.
+ */
+export function skilledOf(need: Need, { skills }: Crew, people: number): Skilled[] {
+  const all = need.skill === undefined ? [] : [{ skill: need.skill, people }];
+  return [...(need.with ?? []), ...all].filter(
+    ({ skill }) => people > 0 && !skills.includes(skill),
+  );
+}
+
 /** Attached people (medic, boat, drivers) do only what names them. */
 function isMeant(crew: Crew, anyOf: readonly string[]): boolean {
   return anyOf.length === 0 ? !crew.attached : anyOf.includes(crew.id);
 }
 
 /** With how many people the crew can meet the need: the usual ones or all it has, at each strength it will have. */
-function peopleFrom({ manning, now }: Wanted, { people }: Need, crew: number): number[] {
+function peopleFrom({ manning, now }: Wanted, need: Need, crew: number): number[] {
+  const { people, skill } = need;
   if (crew === nobody || people.usual === 0) {
     return [0];
   }
-  const counts = levels(manning, crew, now).map((strong) => Math.min(people.usual, strong));
+  const most =
+    skill === undefined
+      ? people.usual
+      : Math.min(people.usual, ableAt(manning.work.crews[crew]!, skill));
+  const counts = levels(manning, crew, now).map((strong) => Math.min(most, strong));
   return [...new Set(counts)]
-    .filter((count) => count >= Math.max(1, people.least))
+    .filter((count) => count >= leastOf(need))
     .sort((one, other) => other - one);
 }
 
@@ -207,7 +248,7 @@ function fitted(needs: readonly Need[], wanted: readonly number[], room: number)
     let bestStretch = Number.POSITIVE_INFINITY;
     for (const [at, need] of needs.entries()) {
       const fewer = people[at]! - 1;
-      if (fewer >= Math.max(1, need.people.least) && need.people.usual / fewer < bestStretch) {
+      if (fewer >= leastOf(need) && need.people.usual / fewer < bestStretch) {
         best = at;
         bestStretch = need.people.usual / fewer;
       }
@@ -231,12 +272,13 @@ function wayWith(
   let from = 0;
   let to = Number.POSITIVE_INFINITY;
   const atWork: string[] = [];
-  const crews: { crew: number; people: number }[] = [];
+  const crews: WayCrew[] = [];
   for (const [at, crew] of (chosen ?? []).entries()) {
     if (crew === nobody) {
       continue;
     }
-    crews.push({ crew, people: people[at]! });
+    const skilled = skilledOf(task.needs[at]!, work.crews[crew]!, people[at]!);
+    crews.push({ crew, people: people[at]!, skilled });
     if (people[at]! > 0) {
       atWork.push(work.crews[crew]!.id);
       from = Math.max(from, secondsNotBefore(work.crews[crew]!.from ?? 0));

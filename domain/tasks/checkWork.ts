@@ -57,6 +57,12 @@ export function workFaults(work: Work): Fault[] {
           'least, usual and most in rising order',
         );
       }
+      for (const [some, { skill, people }] of (need.with ?? []).entries()) {
+        if (people > need.people.usual) {
+          const expected = `at most the usual ${need.people.usual}`;
+          add(`${path}/needs/${at}/with/${some}/people`, `${people} with ${skill}`, expected);
+        }
+      }
       for (const crew of need.anyOf) {
         // Without crews the names in the tasks are only kept, not planned with.
         if (work.crews.length > 0 && !crews.has(crew)) {
@@ -110,6 +116,11 @@ export function workFaults(work: Work): Fault[] {
   for (const [row, crew] of work.crews.entries()) {
     if (crew.to !== undefined && crew.to <= (crew.from ?? 0)) {
       add(`/crews/${row}/to`, String(crew.to), `later than ${crew.from ?? 0}`);
+    }
+    for (const [at, { skill }] of (crew.skilled ?? []).entries()) {
+      if (crew.skilled?.findIndex((one) => one.skill === skill) !== at) {
+        add(`/crews/${row}/skilled/${at}/skill`, `${skill} twice`, 'each skill once');
+      }
     }
     strengthFaults(work, row, crews, add);
     spellFaults(`/crews/${row}/rests`, crew.rests ?? [], add);

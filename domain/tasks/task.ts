@@ -27,6 +27,13 @@ export const Minutes = Type.Object(
 );
 export type Minutes = Static<typeof Minutes>;
 
+/** So many people with a skill. */
+export const Skilled = Type.Object(
+  { skill: Id, people: Type.Integer({ minimum: 1, maximum: 500 }) },
+  { additionalProperties: false },
+);
+export type Skilled = Static<typeof Skilled>;
+
 /**
  * People wanted from one crew. `anyOf` names the crews that can; empty means any crew.
  * A joint task has several needs, each met by a different crew, all at work for the whole task.
@@ -35,7 +42,10 @@ export const Need = Type.Object(
   {
     anyOf: Type.Array(Id),
     people: People,
+    /** What all of them must be able to do. */
     skill: Type.Optional(Id),
+    /** What only some of them must be able to do, and how many. */
+    with: Type.Optional(Type.Array(Skilled)),
   },
   { additionalProperties: false },
 );

@@ -1,7 +1,7 @@
 import { type Static, Type } from 'typebox';
 import { DarkSpell } from '../forecast/light/lightClock.ts';
 import { Bank } from './effect.ts';
-import { Id, Task } from './task.ts';
+import { Id, Skilled, Task } from './task.ts';
 
 /** `to` may start `wait` minutes (may be negative) after `from` finishes or starts. */
 export const Link = Type.Object(
@@ -52,7 +52,10 @@ export const Crew = Type.Object(
     lent: Type.Optional(Type.Array(Lent)),
     /** Work pauses over them; what cannot be left half done starts only when it is done before. */
     rests: Type.Optional(Type.Array(Rest)),
+    /** What all of its people can do. */
     skills: Type.Array(Id),
+    /** What only some of them can do, and how many. */
+    skilled: Type.Optional(Type.Array(Skilled)),
     /** Attached people (medic, boat, drivers): counted on site, not part of the platoon's crews. */
     attached: Type.Boolean(),
     chief: Type.Optional(Type.String({ maxLength: 60 })),

@@ -17,6 +17,7 @@ export function checkLimits(
     ...checkCrews(work, plan, options.crews, settled),
     ...checkZones(work, plan, settled),
     ...checkEquipment(work, plan, settled),
+    ...(options.crews ? checkSkills(work, plan, settled) : []),
   ];
 }
 
@@ -152,4 +153,28 @@ function checkEquipment(work: Work, plan: Plan, settled: (id: string) => boolean
     const over = sweep(holds, () => count, settled);
     return over ? [`${id} is asked for ${over}`] : [];
   });
+}
+
+/** Of those in a crew who have a skill, tasks at once ask for no more than there are. Crews stand in the order of needs. */
+function checkSkills(work: Work, plan: Plan, settled: (id: string) => boolean): string[] {
+  return work.crews.flatMap(({ id, skilled = [], skills }) =>
+    skilled
+      .filter(({ skill }) => !skills.includes(skill))
+      .flatMap(({ skill, people: most }) => {
+        const holds = plan.tasks.flatMap(({ task, start, finish, crews }) => {
+          const needs = work.tasks.find((one) => one.id === task)?.needs ?? [];
+          const wanting = needs.filter(({ people }) => people.usual > 0);
+          const working = crews.filter(({ people }) => people > 0);
+          return working.flatMap(({ crew, people }, at) => {
+            const need = wanting[at];
+            const some = need?.with?.find((one) => one.skill === skill)?.people ?? 0;
+            const amount = Math.max(some, need?.skill === skill ? people : 0);
+            const counts = crew === id && amount > 0 && finish > start;
+            return counts ? [{ task, start, finish, amount }] : [];
+          });
+        });
+        const over = sweep(holds, () => most, settled);
+        return over ? [`${skill} of ${id} is asked for ${over}`] : [];
+      }),
+  );
 }

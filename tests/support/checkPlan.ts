@@ -1,7 +1,7 @@
 import type { Past } from '#domain/schedule/past.ts';
 import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
 import type { Need, Task } from '#domain/tasks/task.ts';
-import type { Work } from '#domain/tasks/work.ts';
+import type { Crew, Work } from '#domain/tasks/work.ts';
 import { checkLimits } from './checkLimits.ts';
 import { checkTimes, doneAt } from './workClock.ts';
 
@@ -211,12 +211,20 @@ function checkPeople(work: Work, task: Task, own: PlannedTask, crews: boolean): 
 
 type Working = readonly { readonly crew: string; readonly people: number }[];
 
+function able({ skills, skilled = [] }: Crew, skill: string): number {
+  if (skills.includes(skill)) return Number.POSITIVE_INFINITY;
+  return skilled.find((one) => one.skill === skill)?.people ?? 0;
+}
+
 function serves(work: Work, need: Need, { crew, people }: Working[number]): boolean {
   const known = work.crews.find(({ id }) => id === crew);
   return (
     known !== undefined &&
     (need.anyOf.length === 0 || need.anyOf.includes(crew)) &&
-    (need.skill === undefined || known.skills.includes(need.skill)) &&
+    (need.skill === undefined || able(known, need.skill) >= people) &&
+    (need.with ?? []).every(
+      (some) => able(known, some.skill) >= some.people && people >= some.people,
+    ) &&
     people >= need.people.least &&
     people <= need.people.most
   );

@@ -25,6 +25,8 @@ export type RandomWorkOptions = {
   readonly skills?: boolean;
   /** Two kinds of things to hold, a few of each. */
   readonly equipment?: boolean;
+  /** Some people of a crew, and of a need, have a skill that the others do not have. */
+  readonly skilled?: boolean;
   /** Crews that grow, shrink, go for a while and lend people to each other. */
   readonly strength?: boolean;
   /** Crews eat and rest. */
@@ -79,9 +81,31 @@ export function randomWork(seed: number, options: RandomWorkOptions): Work {
   });
   const work = { tasks, links: randomLinks(draw, options), crews, zones, loads };
   const equipped = options.equipment ? withEquipment(draw, work) : work;
-  const changing = options.strength ? withStrength(draw, equipped) : equipped;
+  const able = options.skilled ? withSkilled(draw, equipped) : equipped;
+  const changing = options.strength ? withStrength(draw, able) : able;
   const resting = options.rests ? withRests(draw, changing) : changing;
   return options.dark ? withDark(draw, resting) : resting;
+}
+
+/** Every crew has a few who can weld and a few who can dive; tasks want one or two of them among their people. */
+function withSkilled(draw: Draw, work: Work): Work {
+  const crews = work.crews.map((crew) => ({
+    ...crew,
+    skilled: ['weld', 'dive'].map((skill) => ({ skill, people: draw(2, 3) })),
+  }));
+  const tasks = work.tasks.map((task) => ({
+    ...task,
+    needs: task.needs.map((need): Need => {
+      const kind = need.skill || need.people.usual < 2 ? 0 : draw(0, 4);
+      const { usual, most } = need.people;
+      if (kind === 1) return { ...need, people: { least: 1, usual, most }, skill: 'weld' };
+      if (kind > 2) return need;
+      const some = ['weld', 'dive'].filter(() => draw(0, 2) === 0);
+      const wanted = some.map((skill) => ({ skill, people: draw(1, Math.min(2, usual)) }));
+      return { ...need, ...(kind > 0 && wanted.length > 0 ? { with: wanted } : {}) };
+    }),
+  }));
+  return { ...work, crews, tasks };
 }
 
 /** In the end every crew has people enough for any task. */

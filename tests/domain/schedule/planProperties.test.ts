@@ -26,6 +26,7 @@ const anyWork = fc
     opens: fc.boolean(),
     skills: fc.boolean(),
     equipment: fc.boolean(),
+    skilled: fc.boolean(),
     strength: fc.boolean(),
     rests: fc.boolean(),
     dark: fc.boolean(),
@@ -190,7 +191,9 @@ describe('Earliest starts over links, hand-overs and releases', () => {
     fc.assert(
       fc.property(anyWork, (work) => {
         const { handOvers } = planned(work, true);
-        const keys = handOvers.map(({ from, to, kind, of }) => `${from} ${to} ${kind} ${of}`);
+        const keys = handOvers.map(
+          ({ from, to, kind, of, skill }) => `${from} ${to} ${kind} ${of} ${skill}`,
+        );
         expect(new Set(keys).size).toBe(keys.length);
         for (const { from, to, people } of handOvers) {
           expect(people).toBeGreaterThan(0);
