@@ -1,6 +1,7 @@
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import type { Span } from '#domain/progress/span.ts';
 import type { TaskStatus } from '#domain/progress/state.ts';
+import { GirderPanel } from './GirderPanel.tsx';
 import type { SpanView } from './spanView.ts';
 
 type Props = {
@@ -25,7 +26,7 @@ export function SpanBridge({ view, bridge, span, chosenBay }: Props) {
         const status = span.nose.find((one) => one.section === section)?.whole ?? 'to-come';
         return (
           <g key={`nose-${section}`}>
-            <Panel
+            <GirderPanel
               view={view}
               from={from}
               to={to}
@@ -43,7 +44,7 @@ export function SpanBridge({ view, bridge, span, chosenBay }: Props) {
         const top = (at: number): number => y(bottom(at) + depth);
         return (
           <g key={`bay-${bay}`}>
-            <Panel
+            <GirderPanel
               view={view}
               from={from}
               to={to}
@@ -99,47 +100,6 @@ export function SpanBridge({ view, bridge, span, chosenBay }: Props) {
       })}
       <Ramps view={view} span={span} />
       {nothing || floated || span.landed ? null : <Vehicle view={view} at={geometry.tail - 1.5} />}
-    </g>
-  );
-}
-
-type PanelProps = {
-  readonly view: SpanView;
-  readonly from: number;
-  readonly to: number;
-  readonly status: TaskStatus;
-  /** Lower and upper edge at each end, metres. */
-  readonly left: readonly [number, number];
-  readonly right: readonly [number, number];
-  readonly slender?: boolean;
-};
-
-/** One bay or nose section: a braced panel when done, hatched at work, dashed to come. */
-function Panel({ view, from, to, status, left, right, slender = false }: PanelProps) {
-  const { x, y, id } = view;
-  const gap = slender ? 0 : Math.min(1.5, (x(to) - x(from)) / 14);
-  const x1 = x(from) + gap;
-  const x2 = x(to) - gap;
-  const [l0, l1, r0, r1] = [y(left[0]), y(left[1]), y(right[0]), y(right[1])];
-  const outline = `M${x1} ${l0}L${x1} ${l1}L${x2} ${r1}L${x2} ${r0}Z`;
-  if (status === 'to-come') return <path className="d-to-come" d={outline} />;
-  if (status !== 'done') {
-    return <path className={`d-${status}`} fill={`url(#${id}-hatch)`} d={outline} />;
-  }
-  const middle = (x1 + x2) / 2;
-  const narrow = x2 - x1 < 14;
-  if (narrow) return <path className={slender ? 'd-line' : 'd-done'} d={outline} />;
-  return (
-    <g>
-      <path className="d-paper" d={outline} />
-      <path
-        className={slender ? 'd-line' : 'd-chord'}
-        d={`M${x1} ${l0}L${x2} ${r0}M${x1} ${l1}L${x2} ${r1}`}
-      />
-      <path
-        className={slender ? 'd-thin' : 'd-line'}
-        d={`M${x1} ${l0}V${l1}M${x2} ${r0}V${r1}M${x1} ${l0}L${middle} ${(l1 + r1) / 2}L${x2} ${r0}`}
-      />
     </g>
   );
 }

@@ -1,24 +1,14 @@
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import type { Ground } from '#domain/bridge/ground.ts';
 import type { Span } from '#domain/progress/span.ts';
-
-/** A point of the side view in metres: x ahead of the front rollers, y above the near bank. */
-export type Point = { readonly x: number; readonly y: number };
+import { girderDepth, rollerHeight } from './girderDrawn.ts';
+import { type Point, type SiteProfile, siteProfile } from './siteProfile.ts';
 
 /** From rear to front, along the bridge. */
 export type Stretch = { readonly from: number; readonly to: number };
 
 /** The side view of a site and its bridge, in metres, before anything is drawn. */
-export type SpanGeometry = {
-  readonly near: Point;
-  readonly far: Point;
-  /** Profile of the banks and the bed from edge to edge, near to far. */
-  readonly profile: readonly Point[];
-  /** Level of the water; null where the bed is dry. */
-  readonly water: number | null;
-  /** The water's depth was never measured: it is drawn, and said to be a guess. */
-  readonly depthKnown: boolean;
-  readonly heightsKnown: boolean;
+export type SpanGeometry = SiteProfile & {
   readonly bays: readonly (Stretch & { readonly bay: number })[];
   readonly nose: readonly (Stretch & { readonly section: number })[];
   /** Tip of the bridge as it stands, with what is left of the nose. */
@@ -34,11 +24,8 @@ export type SpanGeometry = {
   readonly highest: number;
 };
 
-/** Nobody gave the height of the girder or the rollers: these are drawn, and never measured from the drawing. */
-const rollerHeight = 0.6;
+/** How far a tip hangs in the drawing, metres: enough to be seen, not a calculation. */
 const sag = 0.5;
-const guessedHeight = 4;
-const guessedDepth = 1.5;
 /** Metres of bank shown behind the tail, where the vehicle that pushes stands, and beyond the landing. */
 const room = { wide: 9, narrow: 6 };
 
@@ -49,34 +36,8 @@ export function spanGeometry(
   span: Span,
   wide = true,
 ): SpanGeometry {
-  const gap = ground?.gap ?? bridge.gap;
-  const setbacks = { near: ground?.near.setback ?? 0, far: ground?.far.setback ?? 0 };
-  // What is left between the landing roller and the bearings is shared by the rollers of both banks.
-  const spare = Math.max(0, (bridge.landsAt - gap - setbacks.near - setbacks.far) / 2);
-  const nearX = setbacks.near + spare;
-  const heights = { near: ground?.near.height ?? null, far: ground?.far.height ?? null };
-  const nearHeight = heights.near ?? heights.far ?? guessedHeight;
-  const farHeight = heights.far ?? nearHeight;
-  const far = { x: nearX + gap, y: farHeight - nearHeight };
-  const near = { x: nearX, y: 0 };
-  const surface = -nearHeight;
-  const depthMeasured = ground?.water.depth ?? null;
-  const depth = depthMeasured ?? guessedDepth;
-  const bed = surface - depth;
-
-  const slope = (kind: 'made' | 'natural' | undefined, height: number): number =>
-    kind === 'made' ? 0 : Math.min(0.7 * height, gap * 0.3);
-  const nearFoot = near.x + slope(ground?.near.kind, nearHeight);
-  const farFoot = far.x - slope(ground?.far.kind, farHeight);
-  const under = Math.min(depth * 1.6, (farFoot - nearFoot) / 4);
-  const profile = [
-    near,
-    { x: nearFoot, y: surface },
-    { x: nearFoot + under, y: bed },
-    { x: farFoot - under, y: bed },
-    { x: farFoot, y: surface },
-    far,
-  ];
+  const site = siteProfile(ground, bridge);
+  const { near, far, surface, bed } = site;
 
   const tipAtStart = bridge.stages[0] ? bridge.stages[0].tip - bridge.stages[0].moved : 0;
   const ahead = tipAtStart + span.moved;
@@ -98,16 +59,11 @@ export function spanGeometry(
   const tail = front - bridge.bays * bridge.bayLength;
   const rollers = { front: 0, rear: -1.5 * bridge.bayLength, far: bridge.landsAt };
 
-  const girder = Math.min(2, Math.max(1.2, bridge.bayLength / 2));
+  const girder = girderDepth(bridge);
   const from = Math.min(tail, rollers.rear) - (wide ? room.wide : room.narrow);
   const to = Math.max(tip, bridge.landsAt, far.x) + (wide ? room.wide : room.narrow);
   return {
-    near,
-    far,
-    profile,
-    water: depth > 0 ? surface : null,
-    depthKnown: depthMeasured !== null,
-    heightsKnown: heights.near !== null && heights.far !== null,
+    ...site,
     bays,
     nose,
     tip,

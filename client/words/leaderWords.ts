@@ -4,6 +4,7 @@ export const leaderWords = {
     sections: {
       now: 'Now',
       ground: 'Ground',
+      launch: 'Launch',
       work: 'Work',
       crews: 'Crews',
       plan: 'Plan',

@@ -20,6 +20,12 @@ export function tonnes(kilograms: number): string {
   return `${(kilograms / 1000).toFixed(kilograms < 10_000 ? 2 : 1)} t`;
 }
 
+/** "143 kN" from newtons; "8.9 kN" where it is less than ten. */
+export function kilonewtons(newtons: number): string {
+  const value = newtons / 1000;
+  return `${value.toFixed(Math.abs(value) < 9.95 ? 1 : 0)} kN`;
+}
+
 /** "4 min", "1 h 05 min", from minutes. */
 export function minutes(value: number): string {
   const whole = Math.round(value);

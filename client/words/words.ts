@@ -8,6 +8,7 @@ import { groundWords } from './groundWords.ts';
 import { haltWords } from './haltWords.ts';
 import { inspectorWords } from './inspectorWords.ts';
 import { jobWords } from './jobWords.ts';
+import { launchWords } from './launchWords.ts';
 import { leaderWords } from './leaderWords.ts';
 import { logWords } from './logWords.ts';
 import { newBuildWords } from './newBuildWords.ts';
@@ -29,6 +30,7 @@ export const words = {
   ...inspectorWords,
   ...leaderWords,
   ...groundWords,
+  ...launchWords,
   ...workWords,
   ...crewsWords,
   ...planWords,

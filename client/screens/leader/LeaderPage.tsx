@@ -10,6 +10,8 @@ import { CrewsPage } from './crews/CrewsPage.tsx';
 import { DraftBar } from './draft/DraftBar.tsx';
 import { DraftProvider } from './draft/DraftProvider.tsx';
 import { GroundPage } from './ground/GroundPage.tsx';
+import { LaunchPage } from './launch/LaunchPage.tsx';
+import { StoppedPage } from './launch/StoppedPage.tsx';
 import { LinksPage } from './links/LinksPage.tsx';
 import { HaltPanel } from './now/HaltPanel.tsx';
 import { NowPage } from './now/NowPage.tsx';
@@ -26,6 +28,7 @@ type Section = keyof typeof words.leader.sections;
 const sections: Readonly<Record<Section, () => ReactNode>> = {
   now: () => <NowPage />,
   ground: () => <GroundPage />,
+  launch: () => <LaunchPage />,
   work: () => <WorkPage />,
   crews: () => <CrewsPage />,
   plan: () => <PlanPage />,
@@ -78,6 +81,8 @@ export default function LeaderPage() {
         <div ref={body} tabIndex={-1}>
           {section === 'work' && of !== null ? (
             <TaskPage key={of} id={of} />
+          ) : section === 'launch' && of === 'stopped' ? (
+            <StoppedPage />
           ) : known ? (
             sections[known]()
           ) : (

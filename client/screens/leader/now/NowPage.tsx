@@ -15,7 +15,7 @@ import { RunningBuild } from './RunningBuild.tsx';
 /** The leader's home: when it opens, the bridge as it stands, what needs the leader, what every crew is at. */
 export function NowPage() {
   const { state, build, secret } = useBuild();
-  const { go } = useLeader();
+  const { go, to } = useLeader();
   const empty = state.work.tasks.length === 0;
   return (
     <>
@@ -29,6 +29,11 @@ export function NowPage() {
           <KeepOffLine />
           <AskedFor />
           <AnotherBuild />
+          {state.bridge?.manner === 'launched' ? (
+            <p>
+              <PageLink to={to('launch/stopped')}>{words.launch.stopped.link}</PageLink>
+            </p>
+          ) : null}
           <p className="second">
             {words.leader.otherPages}{' '}
             <PageLink to={{ page: 'log', build, secret }}>{words.leader.logPage}</PageLink>
