@@ -7,7 +7,18 @@ import { raiseStage } from '#tests/support/siteStage.ts';
 
 const stage = raiseStage();
 
-const leaderPages = ['ground', 'work', 'work/move-5', 'crews', 'plan', 'report', 'links', 'record'];
+const leaderPages = [
+  'ground',
+  'work',
+  'work/move-5',
+  'crews',
+  'plan',
+  'report',
+  'links',
+  'record',
+  'forecast',
+  'after',
+];
 
 /** Once the frame stands the page's own part and its first snapshot are here; then whatever else it fetches. */
 async function settled(page: Page): Promise<void> {
