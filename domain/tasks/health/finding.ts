@@ -5,6 +5,8 @@ export const findingKinds = [
   'no-crew-can',
   'zone-too-small',
   'hours-too-short',
+  'light-too-short',
+  'fixed-blocked',
   'stands-alone',
   'nothing-before',
   'nothing-after',

@@ -4,22 +4,28 @@ import type { Examined } from './examined.ts';
 import type { Finding } from './finding.ts';
 import { marks, sources } from './marks.ts';
 
-/** Tasks that cannot be manned: people that no crew can supply, zones without room, hours that are too short. */
+const kinds: Readonly<Record<string, Finding['kind']>> = {
+  'zone-too-small': 'zone-too-small',
+  'window-too-short': 'hours-too-short',
+  'light-too-short': 'light-too-short',
+  'fixed-blocked': 'fixed-blocked',
+};
+
+/**
+ * Tasks that cannot be manned: people that no crew can supply, zones without room, hours or daylight too short, fixed
+ * starts and crews that cannot be kept to.
+ */
 export function manningFindings({ work, options, open }: Examined): Finding[] {
   const manning = manningOf(work, options.shape, options.crews);
+  const now = Math.round((options.past?.now ?? 0) * 60);
   const begun = new Set((options.past?.tasks ?? []).map(({ task }) => task));
   return open
     .filter(({ id }) => !begun.has(id))
     .flatMap((task): Finding[] => {
-      const ways = waysOf(manning, task, 1);
+      const ways = waysOf(manning, task, 1, now);
       if (ways.ok) return [];
       const { code, sentence } = ways.reason;
-      const kind =
-        code === 'zone-too-small'
-          ? 'zone-too-small'
-          : code === 'window-too-short'
-            ? 'hours-too-short'
-            : 'no-crew-can';
+      const kind = kinds[code] ?? 'no-crew-can';
       return [{ kind, weight: 'stops', tasks: [task.id], sentence, source: sources.scheduler }];
     });
 }
