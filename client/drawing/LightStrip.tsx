@@ -4,6 +4,7 @@ import { words } from '../words/words.ts';
 import type { LightCourse } from './lightPhases.ts';
 import { Patterns } from './Patterns.tsx';
 import { spreadApart } from './spreadApart.ts';
+import './drawing.css';
 
 type Props = {
   readonly course: LightCourse;

@@ -3,6 +3,7 @@ import { words } from '../words/words.ts';
 import { clockTicks } from './clockTicks.ts';
 import { layMilestones, type MilestoneAhead } from './milestoneRows.ts';
 import { useWidth } from './useWidth.ts';
+import './drawing.css';
 
 type Props = {
   /** Those still to come; `hold` draws a box, else a bar. */

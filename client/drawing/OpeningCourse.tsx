@@ -5,6 +5,7 @@ import { clockTicks } from './clockTicks.ts';
 import { type Look, layCourse } from './openingCourse.ts';
 import { Patterns } from './Patterns.tsx';
 import { useWidth } from './useWidth.ts';
+import './drawing.css';
 
 /** Something that moved the opening: what its mark says aloud. */
 export type CourseTurn = { readonly at: number; readonly says: string };

@@ -4,6 +4,7 @@ import { words } from '../words/words.ts';
 import { clockTicks } from './clockTicks.ts';
 import { pileOpenings } from './openings.ts';
 import { useWidth } from './useWidth.ts';
+import './drawing.css';
 
 type Props = {
   /** Twenty equally likely openings, minutes after the start. */

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { Patterns } from './Patterns.tsx';
+import './drawing.css';
 
 type Props = {
   /** Minutes, above 0 earlier: at four in five, and at even chance. */

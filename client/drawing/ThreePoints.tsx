@@ -1,4 +1,5 @@
 import type { Minutes } from '#domain/tasks/task.ts';
+import './drawing.css';
 
 type Props = {
   readonly was: Minutes;

@@ -106,7 +106,7 @@ function Ladder({ crew: { name, facts, tasks }, scale, onTask }: LadderProps) {
           {rungs.map((rung) => (
             <li
               key={rung.task}
-              className={rung.actualHeight < 15 ? 'ladder-actual slim' : 'ladder-actual'}
+              className={rung.actualHeight < 17 ? 'ladder-actual slim' : 'ladder-actual'}
               style={{
                 top: rung.actualTop,
                 height: Math.max(3, rung.actualHeight - 1),

@@ -35,9 +35,9 @@ export function layLadder(tasks: readonly LadderTask[], pixelsPerMinute: number)
   });
 }
 
-/** Pixels for a minute, so that half of the tasks can hold their name, within reason. */
+/** Pixels for a minute, so that three quarters of the tasks can hold their name, within reason. */
 export function ladderScale(tasks: readonly LadderTask[]): number {
   const minutes = tasks.map(({ actual }) => actual).toSorted((one, other) => one - other);
-  const middle = minutes[Math.floor(minutes.length / 2)] ?? 5;
-  return Math.min(6, Math.max(2, 20 / Math.max(middle, 1)));
+  const quarter = minutes[Math.floor(minutes.length / 4)] ?? 5;
+  return Math.min(6, Math.max(2, 20 / Math.max(quarter, 1)));
 }

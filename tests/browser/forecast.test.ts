@@ -92,4 +92,15 @@ it('shows a commander the forecast without the pace of any crew, and nothing to 
   expect(await axeFaults(page)).toEqual([]);
   await page.getByRole('link', { name: 'Back to the commander’s page' }).click();
   await page.getByRole('heading', { name: 'What holds the opening' }).waitFor();
+
+  // Opened by its own address, on a phone: drawn as well as when one comes from another page.
+  const address = build.page('commander').replace('/commander', '/commander/forecast');
+  const phone = await stage.pages.open(address, { size: 'phone' });
+  const drawn = phone.getByRole('img', { name: /^How the forecast moved/ });
+  await drawn.waitFor();
+  const line = drawn.locator('.d-heavy').first();
+  expect(await line.evaluate((path) => getComputedStyle(path).fill)).toBe('none');
+  expect(
+    await phone.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+  ).toBeLessThanOrEqual(0);
 });

@@ -18,7 +18,7 @@ export function LeversSection() {
   const job = asking ? jobs[state.job] : undefined;
   const possible = forecast?.forecast != null;
   return (
-    <section className="stack" aria-labelledby="forecast-levers">
+    <section className={reply ? 'stack' : 'stack no-print'} aria-labelledby="forecast-levers">
       <h2 id="forecast-levers">{said.title}</h2>
       <p className="second small">{said.more}</p>
       {possible ? (

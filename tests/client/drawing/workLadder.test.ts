@@ -26,8 +26,8 @@ describe('the ladder of one crew', () => {
 });
 
 describe('the scale of the ladders', () => {
-  it('gives a usual task room for its name, and stays within reason for very short and very long ones', () => {
-    expect(ladderScale([task('a', 5, 5), task('b', 5, 5), task('c', 5, 60)]) * 5).toBe(20);
+  it('gives three tasks in four room for their name, and stays within reason for very short and very long ones', () => {
+    expect(ladderScale([2, 5, 8, 60].map((took) => task(`${took}`, 5, took))) * 5).toBe(20);
     expect(ladderScale([task('a', 1, 0.1)])).toBe(6);
     expect(ladderScale([task('a', 60, 90)])).toBe(2);
     expect(ladderScale([])).toBeGreaterThan(0);
