@@ -41,7 +41,7 @@ export const forecastWords = {
       smaller: (count: number) =>
         count === 1 ? '1 smaller move has no mark.' : `${count} smaller moves have no mark.`,
       said: (confidence: string, before: string, after: string) =>
-        `${confidence} by ${before} until then, by ${after} since.`,
+        `${confidence} by ${before} until then, by ${after} after it.`,
       touch: 'Touch a number to see what moved it then.',
       close: 'Close',
       inWords: 'The same in words',
@@ -92,7 +92,7 @@ export const forecastWords = {
         count === 1
           ? '1 report came in a batch with others: it counts for little, it teaches habits of telling, not pace.'
           : `${count} reports came in batches: they count for little, they teach habits of telling, not pace.`,
-      none: 'No crew is known yet.',
+      none: 'No plan yet: there is nothing to hold a pace against.',
     },
     levers: {
       title: 'What would move it',

@@ -36,8 +36,7 @@ export function AfterPage() {
           <AsItWent review={reply.review} />
           <hr className="rule" />
           <Proposals reply={reply} />
-          <hr className="rule no-print" />
-          <Exports review={reply.review} />
+          {reply.review.tasks.length > 0 ? <Exports review={reply.review} /> : null}
         </>
       ) : null}
     </div>

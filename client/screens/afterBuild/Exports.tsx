@@ -15,7 +15,7 @@ export function Exports({ review }: { readonly review: Review }) {
     { label: said.whole, name: 'review.json', text: reviewJson },
   ];
   return (
-    <section className="stack no-print" aria-labelledby="after-exports">
+    <section className="stack no-print after-exports" aria-labelledby="after-exports">
       <h2 id="after-exports">{said.title}</h2>
       <div className="row">
         {files.map(({ label, name, text }) => (

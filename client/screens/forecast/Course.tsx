@@ -72,8 +72,7 @@ function Drawn({ history: { points, moves: all } }: { readonly history: Forecast
         {moves.length > 0 ? <p className="second small no-print">{said.touch}</p> : null}
         <ol className="course-events">
           {moves.map((move, index) => {
-            const before = lookAt(looks, minuteOf(start, move.since.at));
-            const after = lookAt(looks, minuteOf(start, move.at));
+            const since = lookAt(looks, minuteOf(start, move.at))?.sure;
             return (
               <li
                 key={`${move.number} ${move.at}`}
@@ -85,11 +84,11 @@ function Drawn({ history: { points, moves: all } }: { readonly history: Forecast
                   <p>
                     <time dateTime={move.at}>{time(move.at)}</time> {moveSaid(move)}
                   </p>
-                  {before && after ? (
+                  {since === undefined ? null : (
                     <p className="second small">
-                      {said.said(sure, opening(before.sure), opening(after.sure))}
+                      {said.said(sure, opening(since - move.minutes), opening(since))}
                     </p>
-                  ) : null}
+                  )}
                 </div>
               </li>
             );

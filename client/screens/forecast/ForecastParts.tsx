@@ -1,3 +1,5 @@
+import { openedOf } from '#domain/progress/views/opened.ts';
+import { useBuild } from '../../data/useBuild.ts';
 import { FetchState } from '../../parts/FetchState.tsx';
 import { OpeningHead } from '../commander/OpeningHead.tsx';
 import { Chain } from './Chain.tsx';
@@ -15,6 +17,7 @@ import './forecast.css';
 
 /** The forecast from its headline down to what it rests on. What only a leader needs or may see is left out for others. */
 export function ForecastParts({ leader }: { readonly leader: boolean }) {
+  const { state } = useBuild();
   const full = useFull();
   return (
     <div className="forecast">
@@ -27,16 +30,20 @@ export function ForecastParts({ leader }: { readonly leader: boolean }) {
       </div>
       <hr className="rule" />
       <Course />
-      <hr className="rule" />
-      <div className="forecast-board">
-        <Milestones />
-        <Chain />
-      </div>
+      {full.value?.frame?.forecast ? (
+        <>
+          <hr className="rule" />
+          <div className="forecast-board">
+            <Milestones />
+            <Chain />
+          </div>
+        </>
+      ) : null}
       {leader ? (
         <>
           <hr className="rule" />
           <div className="forecast-board">
-            <LeversSection />
+            {openedOf(state).open ? null : <LeversSection />}
             <Pace />
           </div>
         </>

@@ -12,6 +12,7 @@ export function Moved() {
   const said = words.forecast.moved;
   if (!value) return null;
   const { start, last } = value.moved;
+  if (!start && !last && !value.frame?.forecast) return null;
   const time = (at: string): string => clock(at, state.zone, iso(now));
   const alike = start && last && start.since.number === last.since.number;
   return (
