@@ -52,7 +52,11 @@ export function LightStrip({ course: { spells, turns }, zone, now, opens }: Prop
       width={300}
       height={height + 16}
       role="img"
-      aria-label={said.picture}
+      aria-label={said.picture(
+        spells
+          .map((spell) => said.until(said.phases[spell.phase], clock(spell.to, zone)))
+          .join(', '),
+      )}
     >
       <Patterns id={id} />
       {spells.map((spell) => (

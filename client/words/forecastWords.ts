@@ -15,7 +15,6 @@ export const forecastWords = {
       sure: 'over 99 %',
       hardly: 'under 1 %',
       chance: (time: string) => `Chance to open by ${time}, the time asked for`,
-      afterStart: (minutes: string) => `${minutes} after the start`,
       headline: 'the headline',
     },
     course: {
@@ -25,9 +24,6 @@ export const forecastWords = {
       lines: (confidence: string) =>
         `Heavy line: ${confidence.toLowerCase()}. Fine line: even chance.`,
       sureIsLate: 'At nine in ten the heavy line is the late edge of the hatch.',
-      opening: 'opening',
-      forecastAt: 'forecast at',
-      now: (time: string) => `now ${time}`,
       none: 'No forecast has been made yet: there is nothing to compare.',
       one: 'One forecast so far: it has not moved.',
       events: 'What moved it',
@@ -105,8 +101,6 @@ export const forecastWords = {
       stopped: 'Stopped.',
       seen: (time: string) => `Seen from ${time}.`,
       old: 'The build has gone on since: find out again.',
-      earlier: 'earlier',
-      later: 'later',
       none: 'Nothing tried moves it by half a minute.',
       key: 'Bar: at four in five. Tick: at even chance. Outline left, earlier; hatch right, later.',
       cannotHelp: 'What cannot help',
@@ -137,10 +131,6 @@ export const forecastWords = {
       changeOne: (name: string) => `Change the figure: ${name}`,
       own: 'set by the leader',
       names: {
-        own: 'Each task’s own quick, likely and slow',
-        day: 'The day',
-        crews: 'Each crew',
-        learning: 'Practice',
         light: 'Light',
         weather: 'Weather',
         training: 'Training',
@@ -204,11 +194,9 @@ export const forecastWords = {
       names:
         'BMNT and BMCT: begin of morning nautical and civil twilight. EECT and EENT: end of evening civil and nautical twilight. Work counts as in the dark from EECT to BMCT.',
       turn: (name: string, time: string) => `${name} ${time}`,
-      opens: (time: string) => `opens ${time}`,
-      now: (time: string) => `now ${time}`,
-      picture: 'The light of the day, from top to bottom.',
+      picture: (spells: string) => `The light from top to bottom: ${spells}.`,
+      until: (phase: string, time: string) => `${phase} until ${time}`,
       polarDay: 'The sun stays up all day: it does not get dark.',
-      polarNight: 'The sun does not rise.',
     },
   },
 } as const;
