@@ -98,6 +98,7 @@ export function BuildProvider({ build, secret, meanwhile, children }: Props) {
     takeBack: sender.takeBack,
     api,
     jobs: heard.jobs,
+    offer: snapshot.offer,
   };
   return <BuildContext value={view}>{children}</BuildContext>;
 }

@@ -7,6 +7,7 @@ import type {
   RefusalReply,
   Snapshot,
 } from '#shared/wire.ts';
+import type { OfferFrame } from '#shared/wirePlan.ts';
 import { type Api, isRefusal } from './api.ts';
 import { backoff, pause } from './backoff.ts';
 import { createCell, type Readable } from './cell.ts';
@@ -23,7 +24,7 @@ export type LiveState = {
   readonly skew: number;
   readonly refusal: RefusalReply | null;
   /** Long jobs of the server under way, by name. */
-  readonly jobs: Readonly<Record<string, { readonly done: number; readonly of: number }>>;
+  readonly jobs: Readonly<Record<string, Omit<ProgressFrame, 'job'>>>;
 };
 
 /** Where the snapshot is kept: the query cache. */
@@ -122,6 +123,8 @@ export function createLive(api: Api, clock: Clock, build: string, cache: Snapsho
       cache.write({ ...held, state: applyDelta(held.state, delta) });
     } else if (event === 'forecast') {
       cache.write({ ...held, forecast: JSON.parse(data) as ForecastFrame });
+    } else if (event === 'offer') {
+      cache.write({ ...held, offer: JSON.parse(data) as OfferFrame });
     } else if (event === 'beat') {
       heard((JSON.parse(data) as BeatFrame).now);
     } else if (event === 'progress') {

@@ -1,7 +1,8 @@
 import { createContext, useContext } from 'react';
 import type { Author } from '#domain/progress/command.ts';
 import type { BuildState } from '#domain/progress/state.ts';
-import type { ForecastFrame } from '#shared/wire.ts';
+import type { ForecastFrame, ProgressFrame } from '#shared/wire.ts';
+import type { OfferFrame } from '#shared/wirePlan.ts';
 import type { Api } from './api.ts';
 import type { Send, Sender, Sending } from './sender.ts';
 
@@ -33,7 +34,9 @@ export type BuildView = {
   readonly takeBack: Sender['takeBack'];
   readonly api: Api;
   /** Long jobs of the server under way. */
-  readonly jobs: Readonly<Record<string, { readonly done: number; readonly of: number }>>;
+  readonly jobs: Readonly<Record<string, Omit<ProgressFrame, 'job'>>>;
+  /** To leaders: a plan that the server found worth a look. */
+  readonly offer?: OfferFrame | undefined;
 };
 
 export const BuildContext = createContext<BuildView | null>(null);

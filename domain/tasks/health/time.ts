@@ -39,6 +39,6 @@ function behindFindings({ options, open, named }: Examined): Finding[] {
   if (doneIndex(done, due.length) >= marks.doneIndex) {
     return [];
   }
-  const sentence = `${named(late)}: not told done, and the plan in force has it done by now; done are ${share(done, due.length, 'that should be')}. Ask for what was forgotten to be told, then plan again.`;
+  const sentence = `${named(late)}: by the plan in force done by now, and not told done; done are ${share(done, due.length, 'that should be')}. Ask whether it was only not told; if it is late, plan again.`;
   return [{ kind: 'behind', weight: 'mend', tasks: late, sentence, source: sources.doneIndex }];
 }

@@ -7,6 +7,7 @@ import { SaidLine } from '../../../parts/SaidLine.tsx';
 import { type Say, useSay } from '../../../parts/useSay.ts';
 import { iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
+import { OfferNotice } from '../plan/OfferNotice.tsx';
 import { useLeader } from '../useLeader.ts';
 import { type Need, needsOf } from './needs.ts';
 
@@ -32,6 +33,7 @@ export function NeedsList() {
   return (
     <section className="stack" aria-label={words.leader.needs}>
       <h2>{words.leader.needs}</h2>
+      <OfferNotice />
       {needs.length === 0 ? <p>{words.leader.needsNothing}</p> : null}
       <ul className="needs">
         {needs.map((need) => (

@@ -1,13 +1,14 @@
 import { useState } from 'react';
 import { openingHeadline } from '#domain/brief/opening.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
+import { crewLabel, inWords } from '#domain/progress/words.ts';
 import type { Proposal } from '#shared/wire.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { OpeningStrip } from '../../../drawing/OpeningStrip.tsx';
 import { Button } from '../../../parts/Button.tsx';
 import { SaidLine } from '../../../parts/SaidLine.tsx';
 import { useSay } from '../../../parts/useSay.ts';
-import { atMinute, clock, iso } from '../../../words/units.ts';
+import { atMinute, clock, iso, upperFirst } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
 import { gainWords } from './gain.ts';
@@ -20,7 +21,7 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
   const { trial } = useDraft();
   const { said, busy, say } = useSay();
   const texts = words.plan;
-  const { plan, forecast, before, gain, basis } = proposal;
+  const { plan, forecast, before, gain, offer, basis } = proposal;
   // Held still while the leader looks: the comparison is with the moment it was made for.
   const [inForce] = useState(() => planFromNow(state, now));
   const stale = basis < state.workNumber;
@@ -32,11 +33,12 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
 
   return (
     <section className="comparison stack-wide" aria-label={texts.compare}>
-      <h3 className="comparison-gain">
-        {before
-          ? gainWords(before.forecast, forecast, state.confidence, state.start)
-          : `${upper(gain)}.`}
-      </h3>
+      <h3 className="comparison-gain">{texts.gained(upperFirst(gain))}</h3>
+      {before ? <p>{gainWords(before.forecast, forecast, state.confidence, state.start)}</p> : null}
+      {offer && offer.crews.length > 0 ? (
+        <p>{texts.hear(inWords(offer.crews.map((crew) => crewLabel(state, crew))))}</p>
+      ) : null}
+      {plan.minutesToOpen <= plan.lowerBound + 1 / 120 ? <p>{texts.searchProven}</p> : null}
       <div className="side-by-side">
         {before ? (
           <section className="stack" aria-label={texts.before}>
@@ -81,8 +83,4 @@ function Opening({ forecast, minutes }: OpeningProps) {
       <OpeningStrip openings={forecast.openings} askedFor={askedFor} start={start} zone={zone} />
     </>
   );
-}
-
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -5,6 +5,8 @@ import { percent } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
 import { Comparison } from './Comparison.tsx';
+import { HealthFindings } from './HealthFindings.tsx';
+import { SearchUnderWay } from './SearchUnderWay.tsx';
 
 /** Asks for a plan with the changes, shows how far it is, and what it would do; nothing is recorded until accepted. */
 export function PlanAgain() {
@@ -29,7 +31,13 @@ export function PlanAgain() {
         >
           {first ? texts.make : texts.again}
         </Button>
-        {at.step === 'planning' ? (
+        <Button
+          disabled={why !== null || at.step === 'planning'}
+          onClick={() => void trial.search(changes)}
+        >
+          {texts.search}
+        </Button>
+        {at.step === 'planning' && !at.search ? (
           <>
             <progress
               max={1}
@@ -40,8 +48,9 @@ export function PlanAgain() {
           </>
         ) : null}
       </div>
+      {at.step === 'planning' && at.search ? <SearchUnderWay id={at.id} /> : null}
       <div role="status">
-        {at.step === 'planning' ? (
+        {at.step === 'planning' && !at.search ? (
           <p>{job ? texts.planningFar(percent(job.done / job.of)) : texts.planning}</p>
         ) : null}
         {at.step === 'stopped' ? <p>{texts.stopped}</p> : null}
@@ -53,6 +62,7 @@ export function PlanAgain() {
           </>
         ) : null}
       </div>
+      <HealthFindings />
       {at.step === 'made' ? <Comparison key={at.proposal.proposal} proposal={at.proposal} /> : null}
     </section>
   );

@@ -11,7 +11,9 @@ import { atMinute, clock, iso, percent } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { DraftList } from '../draft/DraftList.tsx';
 import { useLeader } from '../useLeader.ts';
+import { OfferNotice } from './OfferNotice.tsx';
 import { PlanAgain } from './PlanAgain.tsx';
+import { Reasons } from './Reasons.tsx';
 
 /** The plan in force as crew columns, the changes to try, and planning again. */
 export function PlanPage() {
@@ -40,10 +42,12 @@ export function PlanPage() {
           {texts.none} {state.work.tasks.length > 0 ? texts.noneMore : ''}
         </p>
       )}
+      <OfferNotice />
       <div className="plan-board">
         <DraftList />
         <PlanAgain />
       </div>
+      {plan ? <Reasons plan={plan} /> : null}
       {plan ? (
         <section className="stack">
           <h2>{texts.columns}</h2>

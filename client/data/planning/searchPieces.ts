@@ -1,0 +1,63 @@
+import type { PlanNews } from '#domain/schedule/improve/news.ts';
+import { makePlan } from '#domain/schedule/makePlan.ts';
+import type { Plan } from '#domain/schedule/plan.ts';
+import type { Work } from '#domain/tasks/work.ts';
+import type { PlanningSaid } from './messages.ts';
+
+/** Milliseconds of one piece of a search: so often the best plan is handed out. */
+const piece = 700;
+
+/**
+ * Searches in pieces, each from the best plan of those before with another seed, and says each better plan and each
+ * higher bound. Ends when proven or out of time. `now` gives milliseconds. Without crews people are unlimited.
+ */
+export function searchPieces(
+  work: Work,
+  seconds: number,
+  say: (said: PlanningSaid) => void,
+  now: () => number,
+): void {
+  const end = now() + seconds * 1000;
+  const crews = work.crews.length > 0;
+  let best: Plan | null = null;
+  let bound = 0;
+  let schedules = 0;
+  for (let seed = 1; seed === 1 || now() < end; seed += 1) {
+    const until = Math.min(end, now() + piece);
+    let made = 0;
+    const plan = makePlan(work, {
+      shape: 'pert',
+      crews,
+      seed,
+      effort: Number.MAX_SAFE_INTEGER,
+      from: best ?? undefined,
+      report: (news) => {
+        made = news.schedules;
+      },
+      shouldStop: () => now() >= until,
+    });
+    if (!plan.ok) {
+      say({ kind: 'refused', sentence: plan.reason.sentence });
+      return;
+    }
+    schedules += made;
+    const better = best === null || plan.value.minutesToOpen < best.minutesToOpen;
+    if (better || plan.value.lowerBound > bound) {
+      bound = Math.max(bound, plan.value.lowerBound);
+      const kept: Plan = better || best === null ? plan.value : best;
+      best = { ...kept, lowerBound: bound };
+      say({ kind: 'best', plan: best, news: newsOf(best, schedules) });
+    }
+    if (best && newsOf(best, schedules).proven) return;
+  }
+}
+
+function newsOf({ minutesToOpen, lowerBound }: Plan, schedules: number): PlanNews {
+  // Plans count whole seconds: less than half of one is none.
+  return {
+    minutesToOpen,
+    lowerBound,
+    schedules,
+    proven: minutesToOpen <= lowerBound + 1 / 120,
+  };
+}
