@@ -42,10 +42,10 @@ export function compileNetwork(work: Work, plan: Plan, outlooks: readonly Outloo
       const moment = 2 * positionOf(from) + (counts === 'finish' ? 1 : 0);
       return { from: moment, to: positionOf(to), wait };
     }),
-    ...plan.handOvers.map(({ from, to }) => ({
+    ...plan.handOvers.map(({ from, to, wait = 0 }) => ({
       from: 2 * positionOf(from) + 1,
       to: positionOf(to),
-      wait: 0,
+      wait,
     })),
   ].filter(({ to }) => outlooks[to]!.waits);
   return {

@@ -1,6 +1,7 @@
 import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import type { Task } from '../tasks/task.ts';
+import { crossingSeconds } from './crossing.ts';
 import { fixedBlocked, isFixed } from './fixed.ts';
 import { type LinkArrays, linkArrays } from './linkArrays.ts';
 import { lastLoad, type Manning } from './manning.ts';
@@ -35,6 +36,12 @@ export type Compiled = Omit<LinkArrays, 'numbers'> & {
   readonly capacity: Int32Array;
   /** How many of the resources are crews. */
   readonly crewCount: number;
+  /** Seconds that people take from bank to bank; 0 where none do. */
+  readonly crossing: number;
+  /** By resource: those of a crew who are on one bank, its number for the other bank; for all else -1. */
+  readonly across: Int32Array;
+  /** 1 where a way has a pace of its own, or people who may have to cross: to place it takes more care. */
+  readonly withCare: Uint8Array;
   /** How many tasks may hold each resource. */
   readonly users: Int32Array;
   readonly busy: Busy;
@@ -86,6 +93,7 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     wayHead.push(ways.length);
   }
   const resources = resourcesOf(manning, past, tasks, wayHead, ways);
+  const crossing = crossingSeconds(manning);
   const open = openLinks(links, numbers, tasks.length);
   const goal = openingTasks(work);
   const compiled: Compiled = {
@@ -98,6 +106,8 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     from: Float64Array.from(ways, (way) => way.from),
     to: Float64Array.from(ways, (way) => way.to),
     ...resources.uses,
+    crossing,
+    withCare: Uint8Array.from(ways, ({ pace }) => (pace || crossing > 0 ? 1 : 0)),
     goal: Uint8Array.from(tasks, (task) => (goal.has(task.id) ? 1 : 0)),
     anyFixed: tasks.some((task) => isFixed(task, past.now)),
     toOpen: leadingTo(tasks, open, (task) => goal.has(task.id) || isFixed(task, past.now)),

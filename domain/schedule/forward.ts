@@ -1,5 +1,5 @@
 import type { Compiled } from './compile.ts';
-import { finishAt, type Pace, startAt } from './pace.ts';
+import { startAt } from './pace.ts';
 import type { Profile } from './profile.ts';
 import { finishOf, type Schedule } from './schedule.ts';
 
@@ -47,7 +47,7 @@ function place(
   pinned: Uint8Array,
   { start, way }: Schedule,
 ): boolean {
-  const { wayHead, seconds, pace, useHead, useOf, useAmount, to } = compiled;
+  const { wayHead, withCare, useHead, useOf, useAmount, to } = compiled;
   const had = way[task]!;
   let best = -1;
   let bestStart = 0;
@@ -55,12 +55,11 @@ function place(
   const first = pinned[task] === 1 ? had : wayHead[task]!;
   const last = pinned[task] === 1 ? had + 1 : wayHead[task + 1]!;
   for (let w = first; w < last; w += 1) {
-    const own = pace[w]!;
     const begin =
-      own === null
+      withCare[w] === 0
         ? earliestStart(compiled, profile, w, ready, bestFinish)
-        : earliestAtPace(compiled, profile, w, own, ready, bestFinish);
-    const finish = own === null ? begin + seconds[w]! : finishAt(own, begin, seconds[w]!);
+        : earliestWithCare(compiled, profile, w, ready, bestFinish);
+    const finish = finishOf(compiled, w, begin);
     if (
       finish <= to[w]! &&
       (finish < bestFinish || (finish === bestFinish && w === had && best !== -1))
@@ -119,32 +118,40 @@ function earliestStart(
   return begin;
 }
 
-/** The same at a pace of its own: the later it begins, the longer it may take. */
-function earliestAtPace(
+/** The same with a pace of its own, by which it may take longer the later it begins, and with people who cross. */
+function earliestWithCare(
   compiled: Compiled,
   profile: Profile,
   w: number,
-  pace: Pace,
   ready: number,
   limit: number,
 ): number {
-  const { seconds, from, useHead, useOf, useAmount } = compiled;
+  const { seconds, pace, from, useHead, useOf, useAmount, across, crossing } = compiled;
   const length = seconds[w]!;
+  const own = pace[w]!;
   const first = useHead[w]!;
   const last = useHead[w + 1]!;
-  let begin = startAt(pace, Math.max(ready, from[w]!), length);
+  let begin = Math.max(ready, from[w]!);
+  if (own !== null) {
+    begin = startAt(own, begin, length);
+  }
   for (
     let use = first, agreed = 0;
     agreed < last - first;
     use = use + 1 === last ? first : use + 1
   ) {
-    const finish = finishAt(pace, begin, length);
+    const finish = finishOf(compiled, w, begin);
     if (finish > limit || finish === Number.POSITIVE_INFINITY) {
       return Number.POSITIVE_INFINITY;
     }
-    const moved = profile.freeAfter(useOf[use]!, begin, finish, useAmount[use]!);
+    const of = useOf[use]!;
+    const other = across[of]!;
+    const moved =
+      other === -1
+        ? profile.freeAfter(of, begin, finish, useAmount[use]!)
+        : profile.freeAcross(of, other, begin, finish, useAmount[use]!, crossing);
     if (moved > begin) {
-      begin = startAt(pace, moved, length);
+      begin = own === null ? moved : startAt(own, moved, length);
       // Not even this one has agreed to where it ends now.
       agreed = 0;
     } else {

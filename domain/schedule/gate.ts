@@ -15,7 +15,13 @@ export class Gate implements Source {
   }
 
   take(wish: Wish, _start: number, finish: number): Share[] {
-    const own: Share = { amount: wish.amount, free: finish, since: 0, last: [wish.task] };
+    const own: Share = {
+      amount: wish.amount,
+      free: finish,
+      since: 0,
+      last: [wish.task],
+      bank: null,
+    };
     if (wish.keepOff) {
       const before = this.#inside.length > 0 ? this.#inside : this.#closed;
       this.#closed = [own];
@@ -27,7 +33,13 @@ export class Gate implements Source {
   }
 
   overlay(wish: Wish, finish: number): void {
-    const own: Share = { amount: wish.amount, free: finish, since: 0, last: [wish.task] };
+    const own: Share = {
+      amount: wish.amount,
+      free: finish,
+      since: 0,
+      last: [wish.task],
+      bank: null,
+    };
     if (wish.keepOff) {
       this.#closed.push(own);
     }

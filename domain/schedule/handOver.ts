@@ -1,5 +1,7 @@
 import type { Task } from '../tasks/task.ts';
 import type { Compilation } from './compile.ts';
+import { type BankSide, bankOf } from './crossing.ts';
+import { Later } from './later.ts';
 import { lastLoad, type Manning } from './manning.ts';
 import { Ordering } from './ordering.ts';
 import { startAt } from './pace.ts';
@@ -8,6 +10,7 @@ import { finishOf, type Schedule } from './schedule.ts';
 import { secondsNotBefore } from './seconds.ts';
 import type { SettledPast } from './settled.ts';
 import { Site } from './site.ts';
+import type { Wish } from './source.ts';
 import type { Way } from './ways.ts';
 
 /** A task as it comes out of the hand-overs. Seconds. */
@@ -18,12 +21,32 @@ export type HandedTask = {
   readonly reason: Reason;
 };
 
+/** What comes out of a schedule: the tasks, by number, and the ways they have, and who passes to whom. */
+export type Handed = {
+  readonly tasks: HandedTask[];
+  readonly way: Int32Array;
+  readonly handOvers: HandOver[];
+};
+
+/**
+ * A task that by a negative wait starts before what it comes after, and in between its crew changes: it should start
+ * no earlier than that change. Seconds.
+ */
+type TooEarly = { readonly number: number; readonly from: number };
+
+/** Every round delays a task: more would be a sign that there is no end to it. */
+const mostRounds = 200;
+
 /**
  * Turns a schedule into hand-overs: goes through it in order of start and gives each task people and room that are
  * free by then, so that every person and every place passes from task to task in one chain. Earliest starts over links,
  * releases and these chains then keep every limit whatever the minutes turn out to be. Starts come out as just these
  * earliest starts: no later than in the schedule, unless a wait is so negative that a task started before what it
  * comes after. A hand-over that a link implies anyway is left out.
+ *
+ * Where people cross from bank to bank, or crews change, a task may come later than in the schedule, by how they pass:
+ * then all is placed again in that order around the later starts, until nothing is later. Null when that finds no time within the hours
+ * of the crews or for what is fixed.
  * Returns the tasks by their number in the compilation.
  */
 export function handOver(
@@ -31,7 +54,32 @@ export function handOver(
   past: SettledPast,
   compilation: Compilation,
   schedule: Schedule,
-): { tasks: HandedTask[]; handOvers: HandOver[] } {
+): Handed | null {
+  const later = new Later(compilation.compiled, schedule);
+  const steady = manning.strengths.every((steps) => steps.length === 1);
+  for (let round = 0; round < mostRounds; round += 1) {
+    const passed = passOn(manning, past, compilation, later.schedule);
+    if ('handOvers' in passed) {
+      const exact = steady && compilation.compiled.crossing === 0;
+      if (exact || !later.than(passed.tasks)) {
+        return passed;
+      }
+    } else {
+      later.raise(passed.number, passed.from);
+    }
+    if (!later.place()) {
+      return null;
+    }
+  }
+  return null;
+}
+
+function passOn(
+  manning: Manning,
+  past: SettledPast,
+  compilation: Compilation,
+  schedule: Schedule,
+): Handed | TooEarly {
   const { compiled } = compilation;
   const site = new Site(manning, past, compilation);
   const order = new Int32Array(compiled.count);
@@ -44,7 +92,11 @@ export function handOver(
     const own = compilation.numberInLinks[number]!;
     const w = schedule.way[number]!;
     site.advance(schedule.start[number]!);
-    const wishes = wishesOf(compilation, own, task, w);
+    const changed = site.changedAt(compilation.ways[w]!.crews);
+    if (changed > schedule.start[number]!) {
+      return { number, from: changed };
+    }
+    const wishes = wishesOf(compilation, own, task, w, bankOf(manning, task));
     let release = Math.max(past.now, lastLoad(manning, task).in, compiled.from[w]!);
     const link = site.linkBound(own);
     let free = Math.max(release, link.bound);
@@ -69,13 +121,15 @@ export function handOver(
         if (since === start && since > 0) {
           reason ??= { kind: 'window', of: id };
         }
+        const crosses = site.crossingOf(of, share, wish);
         for (const before of last) {
           const from = site.taskOf(before).id;
-          if (site.finishOf(before) === start) {
-            reason ??= { kind, task: from, of: id };
+          if (site.finishOf(before) + crosses === start) {
+            reason ??= { kind: crosses > 0 ? 'crossing' : kind, task: from, of: id };
           }
-          if (!link.finished.has(before)) {
-            arcs.push({ from, to: task.id, kind, of: id, ...some, people: amount });
+          if (!link.finished.has(before) || crosses > 0) {
+            const wait = crosses > 0 ? { wait: crosses / 60 } : {};
+            arcs.push({ from, to: task.id, kind, of: id, ...some, people: amount, ...wait });
           }
           freedBy.add(before);
         }
@@ -89,16 +143,26 @@ export function handOver(
     reason ??= releaseReason(manning, past, task, compilation.ways[w]!, start);
     handed[number] = { start, finish, release, reason };
   }
-  return { tasks: handed, handOvers: lean(arcs) };
+  return { tasks: handed, way: schedule.way, handOvers: lean(arcs) };
 }
 
-function wishesOf({ compiled }: Compilation, own: number, task: Task, w: number) {
-  const { useHead, useOf, useAmount } = compiled;
-  return Array.from({ length: useHead[w + 1]! - useHead[w]! }, (_, at) => {
-    const use = useHead[w]! + at;
-    const wish = { task: own, amount: useAmount[use]!, keepOff: task.keepOff };
-    return { of: useOf[use]!, wish };
-  });
+function wishesOf(
+  { compiled }: Compilation,
+  own: number,
+  task: Task,
+  w: number,
+  bank: BankSide,
+): { of: number; wish: Wish }[] {
+  const { useHead, useOf, useAmount, across } = compiled;
+  const wishes: { of: number; wish: Wish }[] = [];
+  for (let use = useHead[w]!; use < useHead[w + 1]!; use += 1) {
+    // Who is on which bank comes out of who passes to whom.
+    if (across[useOf[use]!] === -1) {
+      const wish = { task: own, amount: useAmount[use]!, keepOff: task.keepOff, bank };
+      wishes.push({ of: useOf[use]!, wish });
+    }
+  }
+  return wishes;
 }
 
 /** Why a task whose people and room are free earlier waits: for light, or until a crew is back from its rest. */
@@ -143,7 +207,7 @@ function lean(arcs: readonly HandOver[]): HandOver[] {
   for (const arc of arcs) {
     const key = `${arc.from} ${arc.to} ${arc.kind} ${arc.of} ${arc.skill ?? ''}`;
     byKey.set(key, { ...arc, people: arc.people + (byKey.get(key)?.people ?? 0) });
-    if (arc.kind === 'crew') {
+    if (arc.kind === 'crew' && arc.skill === undefined) {
       withPeople.add(`${arc.from} ${arc.to}`);
     }
   }

@@ -104,16 +104,17 @@ function planOf(
   bound: number,
 ): Result<Plan, Refusal> {
   const { work, shape } = manning;
-  const { tasks: handed, handOvers } = handOver(manning, past, compilation, schedule);
-  const late = handed.some(
-    ({ finish }, task) => finish > compilation.compiled.to[schedule.way[task]!]!,
+  const passed = handOver(manning, past, compilation, schedule);
+  const late = passed?.tasks.some(
+    ({ finish }, task) => finish > compilation.compiled.to[passed.way[task]!]!,
   );
-  if (late) {
+  if (!passed || late) {
     return bad(nothingFound(manning, compilation));
   }
+  const { tasks: handed, way: ways, handOvers } = passed;
   const byId = new Map<string, PlannedTask>();
   for (const [number, task] of compilation.tasks.entries()) {
-    const way = compilation.ways[schedule.way[number]!]!;
+    const way = compilation.ways[ways[number]!]!;
     const crews = way.crews.map(({ crew, people }) => ({ crew: work.crews[crew]!.id, people }));
     const times = inMinutes(handed[number]!);
     byId.set(task.id, { task: task.id, crews, ...times, stretch: way.stretch });

@@ -14,6 +14,7 @@ export const Reason = Type.Object(
       Type.Literal('equipment'), // it comes free from `task`
       Type.Literal('load'), // stores arrive
       Type.Literal('window'), // the crew comes on
+      Type.Literal('crossing'), // people come from `task` on the other bank
       Type.Literal('rest'), // the crew comes back from a rest, before which the task would not have been done
       Type.Literal('light'), // it gets light
       Type.Literal('fixed'), // the leader has fixed its start
@@ -27,7 +28,10 @@ export const Reason = Type.Object(
 );
 export type Reason = Static<typeof Reason>;
 
-/** Who frees whom, who leaves which zone, who gives up which equipment: `to` starts no earlier than `from` finishes. */
+/**
+ * Who frees whom, who leaves which zone, who gives up which equipment: `to` starts no earlier than `wait` minutes
+ * after `from` finishes.
+ */
 export const HandOver = Type.Object(
   {
     from: Type.String(),
@@ -39,6 +43,8 @@ export const HandOver = Type.Object(
     skill: Type.Optional(Type.String()),
     /** People, room or pieces handed over. */
     people: Type.Integer({ minimum: 0 }),
+    /** Minutes that must lie between finish and start, because these people cross to the other bank; absent: none. */
+    wait: Type.Optional(Type.Number({ minimum: 0 })),
   },
   { additionalProperties: false },
 );

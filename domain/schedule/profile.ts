@@ -106,6 +106,39 @@ export class Profile {
     return after;
   }
 
+  /**
+   * The earliest time after `start` at which what keeps a holding of `own` from `start` to `finish` is over: those held
+   * of `other` within `gap` seconds of it, who cannot be there too; `start` where nothing does.
+   */
+  freeAcross(
+    own: number,
+    other: number,
+    start: number,
+    finish: number,
+    amount: number,
+    gap: number,
+  ): number {
+    const end = this.#base[own]! + this.#count[own]!;
+    const otherEnd = this.#base[other]! + this.#count[other]!;
+    for (let at = this.#stepAt(own, start); at < end && this.#time[at]! < finish; at += 1) {
+      const room = this.#capacity[own]! - amount - this.#used[at]!;
+      const from = Math.max(this.#time[at]!, start);
+      const until = at + 1 === end ? Number.POSITIVE_INFINITY : this.#time[at + 1]!;
+      const to = Math.min(until, finish) + gap;
+      for (
+        let far = this.#stepAt(other, from - gap);
+        far < otherEnd && this.#time[far]! < to;
+        far += 1
+      ) {
+        if (this.#used[far]! > room) {
+          const over = far + 1 === otherEnd ? Number.POSITIVE_INFINITY : this.#time[far + 1]!;
+          return Math.min(until, over + gap);
+        }
+      }
+    }
+    return start;
+  }
+
   /** The begin of the first step between `start` and `finish` that leaves less than `amount` of `r`; else `finish`. */
   freeBefore(r: number, start: number, finish: number, amount: number): number {
     const most = this.#capacity[r]! - amount;

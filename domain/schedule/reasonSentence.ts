@@ -13,6 +13,8 @@ export function reasonSentence(work: Work, reason: Reason): string {
       return `waits for ${before}`;
     case 'crew':
       return `people of ${of} come free from ${before}`;
+    case 'crossing':
+      return `people of ${of} cross over from ${before}`;
     case 'zone':
       return task?.keepOff
         ? `${before} keeps others off ${of}`

@@ -1,4 +1,5 @@
 import type { Skilled, Task } from '../tasks/task.ts';
+import { bankOf, crossingSeconds } from './crossing.ts';
 import type { Manning } from './manning.ts';
 import type { HandOver } from './plan.ts';
 import type { Busy } from './profile.ts';
@@ -21,6 +22,7 @@ export type Resources = {
   readonly uses: {
     readonly capacity: Int32Array;
     readonly crewCount: number;
+    readonly across: Int32Array;
     readonly users: Int32Array;
     readonly busy: Busy;
     readonly useHead: Int32Array;
@@ -80,6 +82,22 @@ export function resourcesOf(
       capacity.push(people);
     }
   }
+  const across = new Array<number>(of.length).fill(-1);
+  const bankNumber = new Map<string, number>();
+  const banks = crossingSeconds(manning) > 0 ? (['near', 'far'] as const) : [];
+  for (const row of banks.length > 0 ? work.crews.keys() : []) {
+    for (const [side, bank] of banks.entries()) {
+      bankNumber.set(`${row} ${bank}`, of.length);
+      across.push(side === 0 ? of.length + 1 : of.length - 1);
+      of.push({ kind: 'crew', row });
+      unlimited.push(false);
+      capacity.push(capacity[row]!);
+    }
+  }
+  const onBank = (task: Task, row: number, people: number) => {
+    const number = bankNumber.get(`${row} ${bankOf(manning, task)}`);
+    return number === undefined ? [] : [{ of: number, amount: people }];
+  };
 
   const skilledHeld = (row: number, skilled: readonly Skilled[]) =>
     skilled.flatMap(({ skill, people }) => {
@@ -134,6 +152,7 @@ export function resourcesOf(
         ...zonesHeld(task, way.people),
         ...equipmentHeld(task),
         ...crews.flatMap(({ crew, skilled }) => skilledHeld(crew, skilled)),
+        ...crews.flatMap(({ crew, people }) => onBank(task, crew, people)),
       ];
       for (const use of way.seconds > 0 ? uses : []) {
         useOf.push(use.of);
@@ -147,16 +166,16 @@ export function resourcesOf(
     }
   }
 
-  const busy: { from?: number; until: number; amount: number }[][] = of.map(
-    ({ kind, row, skill }, number) =>
-      kind === 'crew' && skill === undefined
-        ? absences(manning.strengths[row]!, capacity[number]!)
-        : [],
+  const busy: { from?: number; until: number; amount: number }[][] = of.map(({ row }, number) =>
+    number < crewNumber.size ? absences(manning.strengths[row]!, capacity[number]!) : [],
   );
   for (const task of work.tasks) {
     const settled = past.tasks.get(task.id);
     if (settled?.atWork) {
-      for (const { of: number, amount } of held(task, settled)) {
+      const there = settled.crews.flatMap(({ crew, people }) =>
+        onBank(task, crewNumber.get(crew) ?? -1, people),
+      );
+      for (const { of: number, amount } of [...held(task, settled), ...there]) {
         busy[number]!.push({ until: settled.finish, amount });
       }
     }
@@ -167,6 +186,7 @@ export function resourcesOf(
     uses: {
       capacity: Int32Array.from(capacity),
       crewCount: crewNumber.size,
+      across: Int32Array.from(across),
       users,
       busy,
       useHead: Int32Array.from(useHead),

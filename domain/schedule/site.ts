@@ -1,11 +1,12 @@
 import type { Task } from '../tasks/task.ts';
 import type { Compilation } from './compile.ts';
+import { bankOf, crossingSeconds } from './crossing.ts';
 import { Gate } from './gate.ts';
 import type { Manning } from './manning.ts';
 import type { HandOver } from './plan.ts';
 import { Pool } from './pool.ts';
 import type { Settled, SettledPast } from './settled.ts';
-import type { Source } from './source.ts';
+import type { Share, Source, Wish } from './source.ts';
 import { type CrewMove, crewMoves } from './strength.ts';
 
 /** What the links say about the start of a task. */
@@ -31,6 +32,8 @@ export class Site {
   /** People who come, go or go over, from now on. */
   readonly #moves: readonly CrewMove[];
   #moved = 0;
+  /** When the strength of each crew last changed, by its row. */
+  readonly #changed: number[] = [];
   readonly #start: Float64Array;
   readonly #finish: Float64Array;
 
@@ -48,7 +51,8 @@ export class Site {
       const { row } = resources.of[of]!;
       const steps = of < compiled.crewCount ? manning.strengths[row]! : [];
       const here = steps.findLast(({ from }) => from <= past.now)?.people;
-      const pool = new Pool(here ?? compiled.capacity[of]!);
+      const crossing = of < compiled.crewCount ? crossingSeconds(manning) : 0;
+      const pool = new Pool(here ?? compiled.capacity[of]!, crossing);
       // Crews come first among the resources, so that a crew's row is its number here.
       pools.push(pool);
       return pool;
@@ -79,9 +83,12 @@ export class Site {
       this.#moved += 1
     ) {
       const { at, from, to, people } = this.#moves[this.#moved]!;
+      for (const row of [from, to]) {
+        if (row !== null) this.#changed[row] = at;
+      }
       const gone =
         from === null
-          ? [{ amount: people, free: at, since: at, last: [] }]
+          ? [{ amount: people, free: at, since: at, last: [], bank: null }]
           : this.#crews[from]!.leave(people, at);
       if (to !== null) {
         this.#crews[to]!.join(gone, at);
@@ -89,10 +96,16 @@ export class Site {
     }
   }
 
+  /** When one of these crews last changed, as far as time has gone on. Seconds. */
+  changedAt(crews: readonly { readonly crew: number }[]): number {
+    return Math.max(0, ...crews.map(({ crew }) => this.#changed[crew] ?? 0));
+  }
+
   #overlay(number: number, times: Settled): void {
     const task = this.taskOf(number);
     for (const { of, amount } of this.#compilation.resources.held(task, times)) {
-      const wish = { task: number, amount, keepOff: task.keepOff };
+      const bank = bankOf(this.#manning, task);
+      const wish = { task: number, amount, keepOff: task.keepOff, bank };
       this.sources[of]!.overlay(wish, times.finish);
     }
   }
@@ -104,6 +117,11 @@ export class Site {
 
   finishOf(number: number): number {
     return this.#finish[number]!;
+  }
+
+  /** Seconds that these people of a crew take to where they are wanted; 0 for all else. */
+  crossingOf(of: number, share: Share, wish: Wish): number {
+    return this.#crews[of]?.crossingOf(share, wish) ?? 0;
   }
 
   taskOf(number: number): Task {

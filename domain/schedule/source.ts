@@ -1,3 +1,5 @@
+import type { BankSide } from './crossing.ts';
+
 /** Part of what a task takes over: so many people or so much room, free since `free`, last held by the tasks `last`. */
 export type Share = {
   readonly amount: number;
@@ -7,6 +9,8 @@ export type Share = {
   readonly since: number;
   /** Numbers of tasks; empty when nobody has held it yet. */
   readonly last: readonly number[];
+  /** Where they last were. */
+  readonly bank: BankSide;
 };
 
 /** What a task asks of a source. */
@@ -15,6 +19,8 @@ export type Wish = {
   readonly task: number;
   readonly amount: number;
   readonly keepOff: boolean;
+  /** Where they are wanted. */
+  readonly bank: BankSide;
 };
 
 /** The people of a crew or the room of a zone while a schedule is gone through in order of start. */

@@ -115,6 +115,8 @@ export const Work = Type.Object(
     equipment: Type.Optional(Type.Array(Equipment)),
     /** When it is dark, in order and apart, and how many times as long work then takes; absent: always light. */
     dark: Type.Optional(Dark),
+    /** Minutes that people take from a task on one bank to their next on the other; absent: none. */
+    crossing: Type.Optional(Type.Number({ minimum: 0, maximum: 1440 })),
   },
   { additionalProperties: false },
 );

@@ -28,7 +28,7 @@ export function playTimes(work: Work, plan: Plan, missing: ReadonlySet<string>):
       start = Math.max(start, (link.counts === 'start' ? from.start : from.finish) + link.wait);
     }
     for (const arc of plan.handOvers.filter(({ to }) => to === task.id))
-      start = Math.max(start, played.get(arc.from)!.finish);
+      start = Math.max(start, played.get(arc.from)!.finish + (arc.wait ?? 0));
     const minutes = expectedMinutes(task.minutes, plan.shape) * planned.stretch * luck(task);
     played.set(task.id, { task, start, finish: start + minutes });
   }

@@ -48,7 +48,7 @@ function sweep(
 }
 
 /** Times at which the strength of some crew changes, to the second. */
-function changesOf({ crews }: Work): number[] {
+export function changesOf({ crews }: Work): number[] {
   return crews
     .flatMap(({ strength = [], lent = [] }) => [
       ...strength.map(({ from }) => from),
@@ -62,7 +62,7 @@ function inSeconds(minutes: number): number {
 }
 
 /** How many people a crew has at that time: its own by its last step, less those lent, more those borrowed. */
-function there({ crews }: Work, id: string, time: number): number {
+export function there({ crews }: Work, id: string, time: number): number {
   const since = (minutes: number) => inSeconds(minutes) <= time + 1e-9;
   let people = 0;
   for (const crew of crews) {

@@ -2,6 +2,7 @@ import type { Past } from '#domain/schedule/past.ts';
 import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
 import type { Need, Task } from '#domain/tasks/task.ts';
 import type { Crew, Work } from '#domain/tasks/work.ts';
+import { checkCrossing } from './checkCrossing.ts';
 import { checkLimits } from './checkLimits.ts';
 import { checkTimes, doneAt } from './workClock.ts';
 
@@ -71,14 +72,16 @@ export function checkPlan(
       wrong.push(`${to} starts at ${other.start}, before ${bound} as ${from} wants`);
     }
   }
-  for (const { from, to } of plan.handOvers) {
+  for (const { from, to, wait = 0 } of plan.handOvers) {
     const one = planned.get(from);
     const other = planned.get(to);
-    if (!one || !other || other.start < one.finish - 1e-9) {
+    if (!one || !other || other.start < one.finish + wait - 1e-9) {
       wrong.push(`${to} starts before ${from} hands over`);
     }
   }
   wrong.push(...checkLimits(work, plan, options));
+  // Those who work over their strength in the past may be anywhere.
+  if (options.crews && !options.past) wrong.push(...checkCrossing(work, plan));
   wrong.push(...checkOpening(work, plan, planned));
   for (const own of plan.tasks) {
     if (!reasonHolds(work, plan, planned, own, now)) {
@@ -133,6 +136,12 @@ function reasonHolds(
           to === own.task &&
           same(((counts === 'start' ? before?.start : before?.finish) ?? Number.NaN) + wait),
       );
+    case 'crossing': {
+      const arc = plan.handOvers.find(
+        (each) => each.from === task && each.to === own.task && each.of === of && each.wait,
+      );
+      return arc !== undefined && same((before?.finish ?? Number.NaN) + (arc.wait ?? 0));
+    }
     case 'crew':
     case 'zone':
     case 'equipment':

@@ -25,6 +25,8 @@ export type RandomWorkOptions = {
   readonly skills?: boolean;
   /** Two kinds of things to hold, a few of each. */
   readonly equipment?: boolean;
+  /** Some zones on the far bank, and minutes to get there. */
+  readonly crossing?: boolean;
   /** Some people of a crew, and of a need, have a skill that the others do not have. */
   readonly skilled?: boolean;
   /** Crews that grow, shrink, go for a while and lend people to each other. */
@@ -84,7 +86,8 @@ export function randomWork(seed: number, options: RandomWorkOptions): Work {
   const able = options.skilled ? withSkilled(draw, equipped) : equipped;
   const changing = options.strength ? withStrength(draw, able) : able;
   const resting = options.rests ? withRests(draw, changing) : changing;
-  return options.dark ? withDark(draw, resting) : resting;
+  const apart = options.crossing ? withCrossing(draw, resting) : resting;
+  return options.dark ? withDark(draw, apart) : apart;
 }
 
 /** Every crew has a few who can weld and a few who can dive; tasks want one or two of them among their people. */
@@ -140,6 +143,12 @@ function withRests(draw: Draw, work: Work): Work {
     return draw(0, 3) === 0 ? crew : { ...crew, rests: rests.slice(draw(0, 1)) };
   });
   return { ...work, crews };
+}
+
+function withCrossing(draw: Draw, work: Work): Work {
+  const banks = ['near', 'far', 'over'] as const;
+  const zones = work.zones.map((zone) => ({ ...zone, bank: banks[draw(0, 2)]! }));
+  return { ...work, zones, crossing: draw(1, 24) / 2 };
 }
 
 function withDark(draw: Draw, work: Work): Work {

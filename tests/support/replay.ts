@@ -24,7 +24,12 @@ export function replay(
   );
   const arcs = [
     ...work.links,
-    ...plan.handOvers.map(({ from, to }) => ({ from, to, counts: 'finish' as const, wait: 0 })),
+    ...plan.handOvers.map(({ from, to, wait = 0 }) => ({
+      from,
+      to,
+      counts: 'finish' as const,
+      wait,
+    })),
   ];
   const paceOf = pacesOf(work);
   const left = new Map(

@@ -72,7 +72,7 @@ function latestStarts(work: Work, plan: Plan): Map<string, number> {
 /** Links and hand-overs of a plan, and its tasks in an order in which each comes after all that it waits for. */
 function network(work: Work, plan: Plan): { readonly arcs: Link[]; readonly order: string[] } {
   const handOvers = plan.handOvers.map(
-    ({ from, to }): Link => ({ from, to, counts: 'finish', wait: 0 }),
+    ({ from, to, wait = 0 }): Link => ({ from, to, counts: 'finish', wait }),
   );
   const arcs = [...work.links, ...handOvers];
   return { arcs, order: topologicalOrder({ ...work, links: arcs }) ?? [] };

@@ -5,6 +5,7 @@ import { makePlan } from '#domain/schedule/makePlan.ts';
 import type { Past } from '#domain/schedule/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import type { Work } from '#domain/tasks/work.ts';
+import { checkCrossing } from '#tests/support/checkCrossing.ts';
 import { checkLimits } from '#tests/support/checkLimits.ts';
 import { checkPlan } from '#tests/support/checkPlan.ts';
 import { type RandomWorkOptions, randomPast, randomWork } from '#tests/support/randomWork.ts';
@@ -27,6 +28,7 @@ const anyWork = fc
     skills: fc.boolean(),
     equipment: fc.boolean(),
     skilled: fc.boolean(),
+    crossing: fc.boolean(),
     strength: fc.boolean(),
     rests: fc.boolean(),
     dark: fc.boolean(),
@@ -143,6 +145,7 @@ describe('Earliest starts over links, hand-overs and releases', () => {
           tasks: plan.tasks.map((own) => ({ ...own, ...times.get(own.task)! })),
         };
         expect(checkLimits(work, drawn, { crews })).toEqual([]);
+        if (crews) expect(checkCrossing(work, drawn)).toEqual([]);
       }),
       { numRuns: 300 },
     );
@@ -195,8 +198,10 @@ describe('Earliest starts over links, hand-overs and releases', () => {
           ({ from, to, kind, of, skill }) => `${from} ${to} ${kind} ${of} ${skill}`,
         );
         expect(new Set(keys).size).toBe(keys.length);
-        for (const { from, to, people } of handOvers) {
+        for (const { from, to, people, wait } of handOvers) {
           expect(people).toBeGreaterThan(0);
+          // A link does not say that people cross.
+          if (wait) continue;
           const said = work.links.some(
             (link) =>
               link.from === from && link.to === to && link.counts === 'finish' && link.wait >= 0,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Pool } from '#domain/schedule/pool.ts';
 
-const wish = (task: number, amount: number) => ({ task, amount, keepOff: false });
+const wish = (task: number, amount: number) => ({ task, amount, keepOff: false, bank: null });
 
 /** Tasks whose end a new task waits for, by what it takes from the pool. */
 function waitsFor(pool: Pool, task: number, amount: number, start: number): number[] {
