@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Finding } from '#domain/tasks/health/finding.ts';
 import { words } from '../words/words.ts';
+import '../look/search.css';
 
 /** Most tasks of one finding that are named by a link of their own. */
 const mostLinks = 8;

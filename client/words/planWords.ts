@@ -76,6 +76,18 @@ export const planWords = {
     toLookAt: (count: number) => `${count} to look at`,
     more: (count: number) => `and ${count} more`,
   },
+  preview: {
+    title: 'How soon would it open?',
+    more: 'Planned on this device, before the build is opened. Nothing is sent.',
+    ask: 'Plan it here',
+    again: 'Plan it here again',
+    begins: 'Planning. The best plan and the bound stand here as they are found.',
+    best: (minutes: string) => `Opens ${minutes} after the start.`,
+    bound: (minutes: string) => `No plan can open before ${minutes}.`,
+    free: 'Without crews everybody has as many people as they want.',
+    stop: 'Stop, this will do',
+    failed: 'This device could not plan it. Open the build and plan there.',
+  },
   reasons: {
     title: 'Why it opens then',
     chain: 'The chain to the opening',

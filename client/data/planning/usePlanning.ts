@@ -25,8 +25,6 @@ export function usePlanning(): {
   readonly begin: (job: PlanningJob) => void;
   /** Ends the job; the best plan so far stays. */
   readonly end: () => void;
-  /** Ends the job and forgets what it found. */
-  readonly forget: () => void;
 } {
   const [planning, setPlanning] = useState<Planning>(nothing);
   const worker = useRef<Worker | null>(null);
@@ -43,11 +41,6 @@ export function usePlanning(): {
       ...before,
       step: before.step === 'working' ? 'over' : before.step,
     }));
-  }, [close]);
-
-  const forget = useCallback(() => {
-    close();
-    setPlanning(nothing);
   }, [close]);
 
   const begin = useCallback(
@@ -68,7 +61,7 @@ export function usePlanning(): {
     [close],
   );
 
-  return { planning, begin, end, forget };
+  return { planning, begin, end };
 }
 
 function after(before: Planning, said: PlanningSaid): Planning {

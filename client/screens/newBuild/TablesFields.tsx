@@ -1,5 +1,6 @@
 import { FaultList } from '../../parts/FaultList.tsx';
 import { words } from '../../words/words.ts';
+import { PlanPreview } from './PlanPreview.tsx';
 import { TableField } from './TableField.tsx';
 import { readTyped, type TypedTables } from './tables.ts';
 
@@ -42,6 +43,7 @@ export function TablesFields({ tables, strict, onChange }: Props) {
           </>
         ) : null}
       </div>
+      {read?.ok ? <PlanPreview key={Object.values(tables).join('\n')} work={read.value} /> : null}
     </section>
   );
 }

@@ -2,6 +2,7 @@ import { useBuild } from '../../../data/useBuild.ts';
 import { Button } from '../../../parts/Button.tsx';
 import { atMinute, clock, count, minutes, span } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
+import '../../../look/search.css';
 import { useDraft } from '../draft/DraftContext.ts';
 
 /** The search under way: best plan and bound so far in one line, more on demand, and the two ways to end it. */
