@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { populationSearch } from '#domain/schedule/search/populationSearch.ts';
+import { search } from '#domain/schedule/search/search.ts';
 import { checkSm } from '#tests/support/checkSm.ts';
 import { smProblem, smStarts } from '#tests/support/smProblem.ts';
 import { listInstances } from './instances.ts';
@@ -25,17 +25,15 @@ if (!folder) {
 }
 const seconds = values.seconds === undefined ? null : Number(values.seconds);
 const budget =
-  values.schedules === undefined && seconds !== null
-    ? Number.POSITIVE_INFINITY
-    : Number(values.schedules ?? 5000);
+  values.schedules === undefined && seconds !== null ? null : Number(values.schedules ?? 5000);
 
 const rows = listInstances(folder)
   .filter((_, at) => at % Number(values.every) === 0)
   .map(({ name, instance, criticalPath, bestKnown }) => {
     const began = performance.now();
-    const found = populationSearch(smProblem(instance), {
+    const found = search(smProblem(instance), {
       seed: Number(values.seed),
-      budget,
+      ...(budget !== null && { schedules: budget }),
       shouldStop: () => seconds !== null && performance.now() - began > seconds * 1000,
     });
     const took = (performance.now() - began) / 1000;
@@ -44,16 +42,16 @@ const rows = listInstances(folder)
     return {
       instance: name,
       makespan,
-      lowerBound: found.bound,
-      proven: makespan === found.bound,
+      lowerBound: found.lower,
+      proven: makespan === found.lower,
       schedules: Math.round(found.schedules),
       seconds: took,
-      overCriticalPath: 100 * (makespan / (criticalPath ?? found.bound) - 1),
+      overCriticalPath: 100 * (makespan / (criticalPath ?? found.lower) - 1),
       overBest: bestKnown === undefined ? null : 100 * (makespan / bestKnown - 1),
       pointsOverBest:
         bestKnown === undefined
           ? null
-          : (100 * (makespan - bestKnown)) / (criticalPath ?? found.bound),
+          : (100 * (makespan - bestKnown)) / (criticalPath ?? found.lower),
       reached: bestKnown === undefined ? null : makespan <= bestKnown,
     };
   });

@@ -41,12 +41,14 @@ export class Population {
     const dense = this.#parent();
     let rest = this.#parent();
     if (rest === dense) rest = this.members[this.#random.below(this.members.length)]!;
-    const child = this.#sides.decode(0, this.#crossover.cross(dense, rest));
+    const longest = this.members[this.#longest()]!.length;
+    // Justification gains little more than this: what starts out longer is given up as soon as it shows.
+    const limit = Math.ceil(longest * HOPEFUL);
+    const child = this.#sides.decode(0, this.#crossover.cross(dense, rest), limit);
     if (!child) return;
     this.#report(child);
     const back = this.#turned(child);
-    const longest = this.members[this.#longest()]!.length;
-    const justified = back && this.#turned(back, longest);
+    const justified = back && back.length <= longest + NEARLY && this.#turned(back, longest);
     if (justified) this.admit(justified);
     else if (child.length <= longest) this.admit(child);
   }
@@ -86,3 +88,7 @@ export class Population {
     );
   }
 }
+
+/** How much longer than the longest member a child may start out, and be after its first turn. Measured, not derived. */
+const HOPEFUL = 1.05;
+const NEARLY = 2;
