@@ -2,6 +2,7 @@ import { type Static, Type } from 'typebox';
 import { Bridge } from '#domain/bridge/bridge.ts';
 import { Ground } from '#domain/bridge/ground.ts';
 import { bodies } from '#domain/progress/command.ts';
+import { Work } from '#domain/tasks/work.ts';
 import { CommandId, Instant } from './instant.ts';
 import { ForecastFrame, NewLink } from './wire.ts';
 import { BridgeWish } from './wireBodies.ts';
@@ -44,9 +45,12 @@ export const BuildSource = Type.Union([
       tasks: table,
       links: Type.Optional(table),
       crews: Type.Optional(table),
+      equipment: Type.Optional(table),
     },
     closed,
   ),
+  /** A whole order of work, with all that tables have no columns for: room, banks, stores, the dark, crossing. */
+  Type.Object({ kind: Type.Literal('work'), work: Work }, closed),
   Type.Object({ kind: Type.Literal('empty') }, closed),
 ]);
 export type BuildSource = Static<typeof BuildSource>;

@@ -1,12 +1,26 @@
 import type { Fault } from '../fault.ts';
 import { readId, readIds, readMinutes, readName } from './tableCells.ts';
 import { type TableFile, tableRows } from './tableFile.ts';
+import { readCounts, readLent, readSpells, readSteps } from './tableLists.ts';
 import type { Crew } from './work.ts';
 
-const columns = ['crew', 'name', 'people', 'from', 'to', 'skills'] as const;
+const columns = [
+  'crew',
+  'name',
+  'people',
+  'from',
+  'to',
+  'skills',
+  'skilled',
+  'strength',
+  'lent',
+  'rests',
+] as const;
 
 /**
- * Reads a crew table. `from` and `to` are minutes after the start of the build; blank is the whole build.
+ * Reads a crew table. `from` and `to` are minutes after the start of the build; blank is the whole build. `strength` is
+ * how many there are later on (`240:5`), `lent` who is with another crew meanwhile (`brace:2:60-120`), `rests` when they
+ * eat and rest (`180-210`), `skilled` what only some can do (`weld:2`).
  * `ids` are the crews the table names, null when it could not be read in full. Faults are added to `faults`.
  */
 export function readCrewTable(
@@ -18,6 +32,7 @@ export function readCrewTable(
   if (complete && rows.length === 0) {
     faults.push({ file, row: 2, found: 'no crews', expected: 'at least one crew' });
   }
+  const known = new Set(rows.map((row) => row.cell('crew')));
   const ids = new Set<string>();
   const crews: Crew[] = [];
   for (const row of rows) {
@@ -40,12 +55,30 @@ export function readCrewTable(
       row.fault('to', `later than ${from ?? 0}`);
     }
     const skills = readIds(row, 'skills');
+    const skilled = readCounts(row, 'skilled', 500).map(({ id: skill, count }) => ({
+      skill,
+      people: count,
+    }));
+    const strength = readSteps(row, 'strength');
+    const lent = readLent(row, 'lent');
+    const rests = readSpells(row, 'rests');
+    for (const { crew } of lent) {
+      if (crew === id || (complete && !known.has(crew))) {
+        row.fault('lent', 'another crew of this table', crew);
+      }
+    }
     if (id !== null && from !== null && to !== null) {
       const hours = {
         ...(from === undefined ? {} : { from }),
         ...(to === undefined ? {} : { to }),
       };
-      crews.push({ id, name, people, ...hours, skills, attached: false });
+      const more = {
+        ...(skilled.length > 0 ? { skilled } : {}),
+        ...(strength.length > 0 ? { strength } : {}),
+        ...(lent.length > 0 ? { lent } : {}),
+        ...(rests.length > 0 ? { rests } : {}),
+      };
+      crews.push({ id, name, people, ...hours, ...more, skills, attached: false });
     }
   }
   return { crews, ids: complete ? ids : null };

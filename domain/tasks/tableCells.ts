@@ -2,10 +2,10 @@ import { longestMinutes } from './checkWork.ts';
 import type { TableRow } from './tableFile.ts';
 import type { Minutes, Need, People } from './task.ts';
 
-const idForm = /^[A-Za-z0-9._-]{1,64}$/;
+export const idForm = /^[A-Za-z0-9._-]{1,64}$/;
 const numberForm = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
 const peopleForm = /^(\d{1,3})(?:-(\d{1,3})-(\d{1,3}))?$/;
-const idRule = 'up to 64 letters, digits, ".", "_" or "-"';
+export const idRule = 'up to 64 letters, digits, ".", "_" or "-"';
 const peopleRule = 'a number to 500, or least-usual-most such as 4-6-8';
 
 /** Reads one cell each; null stands for a cell at fault, which the row has then noted. */
@@ -29,7 +29,7 @@ export function readName(row: TableRow, column: string, id: string, longest: num
 }
 
 /** The words of a list, split at blanks, `;` and `,`. */
-function readList(row: TableRow, column: string): string[] {
+export function readList(row: TableRow, column: string): string[] {
   return row
     .cell(column)
     .split(/[\s;,]+/)

@@ -1,7 +1,8 @@
 import type { Fault } from '../fault.ts';
 import { bad, good, type Result } from '../result.ts';
-import { loopSentence } from './checkWork.ts';
+import { loopSentence, workFaults } from './checkWork.ts';
 import { readCrewTable } from './crewTable.ts';
+import { readEquipmentTable } from './equipmentTable.ts';
 import { findLoop } from './graph.ts';
 import { readLinkTable } from './linkTable.ts';
 import { type TableFile, tableRows } from './tableFile.ts';
@@ -12,13 +13,14 @@ export type Tables = {
   readonly tasks: TableFile;
   readonly links?: TableFile | undefined;
   readonly crews?: TableFile | undefined;
+  readonly equipment?: TableFile | undefined;
 };
 
 /**
  * Reads an order of work from tables (RFC 4180, columns in any order). Every fault of every row comes back at once,
  * with file, row and column; nothing is half read. Tasks are numbered in the order of their rows. A hold has no
  * measures; zones are on the near bank and have no limit of room. Without a crew table the crews that tasks name are
- * kept in their needs, and the work has no crews.
+ * kept in their needs, and the work has no crews; without an equipment table there is enough of all that tasks name.
  */
 export function readTables(tables: Tables): Result<Work, Fault[]> {
   const faults: Fault[] = [];
@@ -48,6 +50,7 @@ export function readTables(tables: Tables): Result<Work, Fault[]> {
     crews: [...(crews?.crews ?? [])],
     zones: zonesOf(read),
     loads: [],
+    ...(tables.equipment && { equipment: readEquipmentTable(tables.equipment, faults) }),
   };
   const loop = loopAmong(work);
   if (loop) {
@@ -55,7 +58,16 @@ export function readTables(tables: Tables): Result<Work, Fault[]> {
     const expected = 'an order without a loop: take one of these links out';
     faults.push({ file, row, column: 'after', found: loopSentence(loop), expected });
   }
+  if (faults.length === 0) {
+    // What no single row can be at fault for: more lent than there are, more wanted than there is.
+    faults.push(...workFaults(work).map((fault) => ({ ...fault, file: fileOf(fault, tables) })));
+  }
   return faults.length === 0 ? good(work) : bad(inOrder(faults, tables));
+}
+
+function fileOf({ path = '' }: Fault, { tasks, links, crews }: Tables): string {
+  const table = path.startsWith('/crews') ? crews : path.startsWith('/links') ? links : tasks;
+  return (table ?? tasks).file;
 }
 
 /** A loop among the links that could be read: whatever else is wrong, no other link takes it away. */
@@ -72,8 +84,8 @@ function ends({ from, to }: Link): string {
 }
 
 /** Table by table, row by row. */
-function inOrder(faults: readonly Fault[], { tasks, links, crews }: Tables): Fault[] {
-  const files = [tasks.file, links?.file, crews?.file];
+function inOrder(faults: readonly Fault[], { tasks, links, crews, equipment }: Tables): Fault[] {
+  const files = [tasks.file, links?.file, crews?.file, equipment?.file];
   const place = ({ file, row }: Fault) => files.indexOf(file) * 1e6 + (row ?? 0);
   return [...faults].sort((one, other) => place(one) - place(other));
 }

@@ -1,5 +1,14 @@
-import { readEstimate, readId, readIds, readName, readNeeds, readYes } from './tableCells.ts';
+import {
+  readEstimate,
+  readId,
+  readIds,
+  readMinutes,
+  readName,
+  readNeeds,
+  readYes,
+} from './tableCells.ts';
 import type { TableRow } from './tableFile.ts';
+import { readCounts } from './tableLists.ts';
 import type { Task } from './task.ts';
 
 export const taskColumns = [
@@ -15,7 +24,19 @@ export const taskColumns = [
   'keepoff',
   'hold',
   'opens',
+  'equipment',
+  'light',
+  'fixed',
+  'with',
 ] as const;
+
+function readLight(row: TableRow): boolean {
+  const text = row.cell('light').toLowerCase();
+  if (text !== 'day' && text !== 'any' && text !== '') {
+    row.fault('light', 'day, or any');
+  }
+  return text === 'day';
+}
 
 /** What a row is checked against: the rest of its table, and the crew table where there is one that could be read. */
 export type Known = {
@@ -46,6 +67,13 @@ export function readTaskRow(row: TableRow, known: Known): TaskRow | null {
   const keepOff = readYes(row, 'keepoff');
   const hold = readYes(row, 'hold');
   const opens = readYes(row, 'opens');
+  const equipment = readCounts(row, 'equipment', 1000);
+  const daylight = readLight(row);
+  const fixed = readMinutes(row, 'fixed', 0, undefined);
+  const skilled = readCounts(row, 'with', 500).map(({ id: skill, count: people }) => ({
+    skill,
+    people,
+  }));
 
   for (const other of after) {
     if (other === id) {
@@ -62,6 +90,14 @@ export function readTaskRow(row: TableRow, known: Known): TaskRow | null {
   if (opens && known.opened.push(row.row) > 1) {
     row.fault('opens', `one task that opens, and row ${known.opened[0]} does`);
   }
+  const [need, ...others] = needs ?? [];
+  const short = need && skilled.find(({ people }) => people > need.people.usual);
+  if (short) {
+    row.fault('with', `at most the ${need.people.usual} people of the task`);
+  }
+  if (others.length > 0 && skilled.length > 0) {
+    row.fault('with', 'nothing for a joint task');
+  }
   if (id === null || needs === null || minutes === null) {
     return null;
   }
@@ -69,7 +105,7 @@ export function readTaskRow(row: TableRow, known: Known): TaskRow | null {
     id,
     name,
     phase: '',
-    needs,
+    needs: skilled.length > 0 ? needs.map((one) => ({ ...one, with: skilled })) : needs,
     minutes,
     zones,
     keepOff,
@@ -78,6 +114,9 @@ export function readTaskRow(row: TableRow, known: Known): TaskRow | null {
     cautions: [],
     tools: [],
     loads: [],
+    ...(equipment.length > 0 ? { equipment } : {}),
+    ...(daylight ? { daylight } : {}),
+    ...(typeof fixed === 'number' ? { fixed: { start: fixed } } : {}),
   };
   return { task, after };
 }

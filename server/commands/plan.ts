@@ -8,11 +8,13 @@ import { makePlan } from '#domain/schedule/makePlan.ts';
 import { workToOpening } from '#domain/schedule/workToOpening.ts';
 import { plannedSeconds } from '#domain/tasks/expected.ts';
 import { healthOf } from '#domain/tasks/health/healthOf.ts';
+import { readWork } from '#domain/tasks/readWork.ts';
 import type { TableFile } from '#domain/tasks/tableFile.ts';
 import { readTables } from '#domain/tasks/tables.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import { faultLine } from './faultLine.ts';
 import type { CommandIo } from './io.ts';
+import { readJson } from './kitFile.ts';
 import { type PlanArgs, planArgs, planUsage } from './planArgs.ts';
 import { planReport } from './planReport.ts';
 import { planText } from './planText.ts';
@@ -24,24 +26,36 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
     return fail(io, [read.reason, planUsage]);
   }
   const options = read.value;
-  const work = await readWork(options, io);
-  if (!work.ok) {
-    return fail(io, work.reason);
+  const order = await readOrder(options, io);
+  if (!order.ok) {
+    return fail(io, order.reason);
   }
-  const report = reportOf(work.value, options);
+  const work = options.dark ? { ...order.value, dark: options.dark } : order.value;
+  const report = reportOf(work, options);
   if (!report.ok) {
     return fail(io, report.reason);
   }
   const lines = options.json
     ? [JSON.stringify(report.value, null, 2)]
-    : planText(work.value, report.value);
+    : planText(work, report.value);
   for (const line of lines) {
     io.out(line);
   }
   return 0;
 }
 
-async function readWork(options: PlanArgs, io: CommandIo): Promise<Result<Work, string[]>> {
+/** From tables, or whole from a file that ends in `.json`. */
+async function readOrder(options: PlanArgs, io: CommandIo): Promise<Result<Work, string[]>> {
+  const { file } = options;
+  if (!file.endsWith('.json')) {
+    return readFromTables(options, io);
+  }
+  const read = await readJson(file, io);
+  const work = read.ok ? readWork(read.value.json, file) : read;
+  return work.ok ? work : bad(work.reason.map(faultLine));
+}
+
+async function readFromTables(options: PlanArgs, io: CommandIo): Promise<Result<Work, string[]>> {
   const unread: string[] = [];
   const table = async (file: string | undefined): Promise<TableFile | undefined> => {
     if (file === undefined) {
@@ -58,16 +72,18 @@ async function readWork(options: PlanArgs, io: CommandIo): Promise<Result<Work, 
   const tasks = await table(options.file);
   const crews = await table(options.crews);
   const links = await table(options.links);
+  const equipment = await table(options.equipment);
   if (!tasks || unread.length > 0) {
     return bad(unread);
   }
-  const work = readTables({ tasks, crews, links });
+  const work = readTables({ tasks, crews, links, equipment });
   return work.ok ? work : bad(work.reason.map(faultLine));
 }
 
 function reportOf(work: Work, options: PlanArgs): Result<ReturnType<typeof planReport>, string[]> {
   const { by: askedFor, runs, seed, shape, seconds } = options;
-  const crews = options.crews !== undefined;
+  // A table without a crew table is planned as if there were people enough; a whole order of work says who there is.
+  const crews = options.crews !== undefined || work.crews.length > 0;
   const health = healthOf(work, { shape, crews, askedFor });
   // All that stands in the way of a plan at once, not one after the other.
   const stops = health.filter(({ weight }) => weight === 'stops').map(({ sentence }) => sentence);

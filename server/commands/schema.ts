@@ -1,6 +1,7 @@
 import type { TSchema } from 'typebox';
 import { Ground } from '#domain/bridge/ground.ts';
 import { Kit } from '#domain/kit/kit.ts';
+import { Work } from '#domain/tasks/work.ts';
 import { OpenRequest } from '#shared/wireBuilds.ts';
 import type { CommandIo } from './io.ts';
 
@@ -8,11 +9,12 @@ import type { CommandIo } from './io.ts';
 const schemas: Readonly<Record<string, { readonly title: string; readonly schema: TSchema }>> = {
   kit: { title: 'Kit file of Spanwright', schema: Kit },
   ground: { title: 'Ground file of Spanwright', schema: Ground },
+  work: { title: 'Order of work file of Spanwright', schema: Work },
   build: { title: 'Build file of Spanwright', schema: OpenRequest },
 };
 
 /**
- * `spanwright schema kit|ground|build`: prints the JSON Schema (2020-12) of a file that people write. Resolves to the
+ * `spanwright schema kit|ground|work|build`: prints the JSON Schema (2020-12) of a file that people write. Resolves to the
  * exit code: 0 done, 2 wrong arguments.
  */
 export async function run(args: string[], io: CommandIo): Promise<number> {

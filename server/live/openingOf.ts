@@ -1,6 +1,7 @@
 import type { Command } from '#domain/progress/command.ts';
 import { refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
+import { workFaults } from '#domain/tasks/checkWork.ts';
 import { readTables } from '#domain/tasks/tables.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import type { RefusalReply } from '#shared/wire.ts';
@@ -34,6 +35,13 @@ function startFrom(
       const designed = designWork(kits, source);
       return designed.ok ? good({ ground: source.ground, ...designed.value }) : designed;
     }
+    case 'work': {
+      const faults = workFaults(source.work);
+      if (faults.length === 0) return good({ ground: null, bridge: null, work: source.work });
+      const sentence =
+        'The order of work is not as it should be. Mend what the faults name, then try again.';
+      return bad({ ...refusal('work-faulty', sentence), faults });
+    }
     case 'tables': {
       const file = (name: string, text: string | undefined) =>
         text === undefined ? undefined : { file: name, text };
@@ -41,6 +49,7 @@ function startFrom(
         tasks: { file: 'tasks', text: source.tasks },
         links: file('links', source.links),
         crews: file('crews', source.crews),
+        equipment: file('equipment', source.equipment),
       });
       if (work.ok) return good({ ground: null, bridge: null, work: work.value });
       const sentence =

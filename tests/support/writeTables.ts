@@ -6,7 +6,7 @@ import type { Work } from '#domain/tasks/work.ts';
 export function writeTables(
   work: Work,
   lineEnd = '\r\n',
-): { tasks: TableFile; links: TableFile; crews?: TableFile } {
+): { tasks: TableFile; links: TableFile; crews?: TableFile; equipment?: TableFile } {
   const plain = work.links.filter(({ counts, wait }) => counts === 'finish' && wait === 0);
   const tasks = work.tasks.map((task) => [
     task.id,
@@ -26,18 +26,27 @@ export function writeTables(
     task.keepOff ? 'yes' : '',
     task.hold ? 'x' : 'no',
     task.opens ? 'TRUE' : '',
+    (task.equipment ?? []).map(({ id, count }) => `${id}:${count}`).join(' '),
+    task.daylight ? 'Day' : '',
+    task.fixed?.start === undefined ? '' : String(task.fixed.start),
+    (task.needs[0]?.with ?? []).map(({ skill, people }) => `${skill}:${people}`).join(' '),
   ]);
   const links = work.links
     .filter((link) => !plain.includes(link))
     .map(({ from, to, counts, wait }) => [to, from, counts, String(wait)]);
-  const crews = work.crews.map(({ id, name, people, from, to, skills }) => [
+  const crews = work.crews.map(({ id, name, people, from, to, skills, ...more }) => [
     id,
     name,
     String(people),
     from === undefined ? '' : String(from),
     to === undefined ? '' : String(to),
     skills.join(' '),
+    (more.skilled ?? []).map((one) => `${one.skill}:${one.people}`).join(' '),
+    (more.strength ?? []).map((step) => `${step.from}:${step.people}`).join(';'),
+    (more.lent ?? []).map((one) => `${one.crew}:${one.people}:${one.from}-${one.to}`).join(' '),
+    (more.rests ?? []).map((rest) => `${rest.from}-${rest.to}`).join(', '),
   ]);
+  const equipment = (work.equipment ?? []).map(({ id, name, count }) => [id, name, String(count)]);
   const table = (file: string, header: string, rows: string[][]) => ({
     file,
     text: [header, ...rows.map((row) => row.map(quoted).join(','))].join(lineEnd) + lineEnd,
@@ -45,12 +54,21 @@ export function writeTables(
   return {
     tasks: table(
       'tasks.csv',
-      'task,name,crews,people,quick,likely,slow,after,zones,keepoff,hold,opens',
+      'task,name,crews,people,quick,likely,slow,after,zones,keepoff,hold,opens,equipment,light,fixed,with',
       tasks,
     ),
     links: table('links.csv', 'task,after,counts,wait', links),
     ...(crews.length > 0
-      ? { crews: table('crews.csv', 'crew,name,people,from,to,skills', crews) }
+      ? {
+          crews: table(
+            'crews.csv',
+            'crew,name,people,from,to,skills,skilled,strength,lent,rests',
+            crews,
+          ),
+        }
+      : {}),
+    ...(work.equipment
+      ? { equipment: table('equipment.csv', 'equipment,name,count', equipment) }
       : {}),
   };
 }

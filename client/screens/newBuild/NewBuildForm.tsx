@@ -24,7 +24,8 @@ type Props = {
   readonly onOpened: () => void;
 };
 
-type Kind = BuildSource['kind'];
+/** A whole order of work comes from a program, not from this page. */
+type Kind = Exclude<BuildSource['kind'], 'work'>;
 
 /** Opens a build from a measured ground, from tables, or empty, and shows the links of its people. */
 export default function NewBuildForm({ api, hostKey, onOpened }: Props) {

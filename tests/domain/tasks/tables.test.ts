@@ -117,7 +117,29 @@ describe('Tables of tasks', () => {
             joint: true,
             keepOff: true,
           };
-          const work = randomWork(seed, { ...options, hours: true, holds: true, opens: true });
+          const more = {
+            equipment: seed % 3 === 0,
+            rests: true,
+            strength: seed % 5 < 3,
+            skilled: seed % 7 < 3,
+            dark: true,
+          };
+          const whole = { ...options, ...more, hours: true, holds: true, opens: true };
+          const { dark: _, ...drawn } = randomWork(seed, whole);
+          const [first, ...others] = drawn.tasks;
+          // A table says so only of tasks that one crew does, and nothing of what is not there.
+          const tasksWritten = [{ ...first!, fixed: { start: seed % 90 } }, ...others].map(
+            (task) => {
+              const { equipment = [], ...rest } = task;
+              const one = task.needs.length === 1;
+              const needs = task.needs.map(({ with: some, skill: __, ...need }) => ({
+                ...need,
+                ...(one && some ? { with: some } : {}),
+              }));
+              return { ...rest, needs, ...(equipment.length > 0 ? { equipment } : {}) };
+            },
+          );
+          const work = { ...drawn, tasks: tasksWritten };
           const zones = new Set(work.tasks.flatMap((task) => task.zones));
           const again = readTables(writeTables(work, seed % 2 === 0 ? '\n' : '\r\n'));
           if (!again.ok) throw new Error(JSON.stringify(again.reason));
@@ -126,6 +148,7 @@ describe('Tables of tasks', () => {
             new Set(work.links.map(linkText)),
           );
           expect(again.value.crews).toEqual(work.crews);
+          expect(again.value.equipment).toEqual(work.equipment);
           expect(new Set(again.value.zones.map(({ id }) => id))).toEqual(zones);
           expect(workFaults(again.value)).toEqual([]);
         },

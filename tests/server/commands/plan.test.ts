@@ -12,6 +12,45 @@ const tables: Record<string, string> = {
   'opens-links.csv': 'task,after,counts,wait\nB,A,finish,5\n',
   'chain.csv': 'task,likely,after,opens\nA,2,,\nB,2,A,yes\n',
   'large.csv': 'task,likely,people,after\nA,2,5,\nB,2,6,A\n',
+  'lift.csv':
+    'task,likely,crews,people,equipment,light,fixed,with\nA,10,left,2,jack:2,,,weld:1\nB,10,right,2,jack,,,\nC,10,left,2,,day,,weld:2\nD,5,right,2,,,40,\n',
+  'lift-crews.csv':
+    'crew,people,skilled,strength,lent,rests\nleft,4,weld:2,120:3,right:1:60-90,\nright,4,,,,45-50\n',
+  'jacks.csv': 'equipment,name,count\njack,Jack,2\n',
+  'few-jacks.csv': 'equipment,count\njack,1\n',
+  'order.json': JSON.stringify({
+    tasks: [
+      {
+        id: 'A',
+        number: 1,
+        name: 'Dig',
+        phase: '',
+        needs: [{ anyOf: ['left'], people: { least: 1, usual: 2, most: 2 } }],
+        minutes: { quick: 40, likely: 40, slow: 40 },
+        zones: [],
+        keepOff: false,
+        opens: true,
+        cautions: [],
+        tools: [],
+        loads: [],
+      },
+    ],
+    links: [],
+    crews: [
+      {
+        id: 'left',
+        name: 'Left',
+        people: 4,
+        skills: [],
+        attached: false,
+        rests: [{ from: 10, to: 20 }],
+      },
+    ],
+    zones: [],
+    loads: [],
+    dark: { spells: [{ from: 30, to: 600 }], factor: 2 },
+  }),
+  'broken.json': '{"tasks": [], "links": [], "crews": [], "zones": []}',
   'bad.csv': 'task,likely,after\nA,soon,\nB,1,Z\n',
   'loop.csv': 'task,likely,after\nA,1,B\nB,1,A\n',
 };
@@ -113,6 +152,50 @@ describe('spanwright plan', () => {
     expect(err).toHaveLength(2);
     expect(err[0]).toMatch(/^Task A takes at least 5 people/);
     expect(err[1]).toMatch(/^Task B takes at least 6 people/);
+  });
+
+  it('keeps to equipment, skill, light, rests and fixed starts that the tables name', async () => {
+    const tables = ['lift.csv', '--crews', 'lift-crews.csv', '--equipment', 'jacks.csv'];
+    const report = await json(...tables, '--dark', '15-30', '--runs', '100');
+    const times = Object.fromEntries(
+      report.tasks.map(
+        ({ task, start, finish }: { task: string; start: number; finish: number }) => [
+          task,
+          [start, finish],
+        ],
+      ),
+    );
+    // By hand: the jacks let A and B come one after the other; C wants both welders, and daylight: before 15 or after
+    // 30. D is fixed, and done just when its crew rests.
+    expect(times.D).toEqual([40, 45]);
+    expect(report.minutesToOpen).toBe(45);
+    expect(Math.abs(times.A[0] - times.B[0])).toBeGreaterThanOrEqual(10);
+    expect(times.C[1] <= 15 || times.C[0] >= 30).toBe(true);
+  });
+
+  it('names more equipment than there is, on one line', async () => {
+    const { code, err } = await plan('lift.csv', '--equipment', 'few-jacks.csv');
+    expect(code).toBe(2);
+    expect(err).toEqual([
+      'lift.csv, /tasks/0/equipment/0/count: found 2 of jack, expected at most the 1 there are',
+    ]);
+  });
+
+  it('plans a whole order of work from JSON, with the rests and the dark it names', async () => {
+    const report = await json('order.json', '--runs', '100');
+    // 10 minutes, a rest of 10, 10 more by day, and 20 that take 40 in the dark.
+    expect(report.minutesToOpen).toBe(70);
+    expect(report.tasks[0].crews).toEqual([{ crew: 'left', people: 2 }]);
+    const broken = await plan('broken.json');
+    expect(broken.code).toBe(2);
+    expect(broken.err[0]).toMatch(/^broken.json, \/loads: found nothing/);
+  });
+
+  it('refuses what goes with a table together with JSON, and spells that are none', async () => {
+    expect((await plan('order.json', '--crews', 'crews.csv')).code).toBe(2);
+    expect((await plan('order.json', '--dark', '30')).code).toBe(2);
+    expect((await plan('order.json', '--dark', '30-20')).code).toBe(2);
+    expect((await plan('order.json', '--dark-factor', '0.5')).code).toBe(2);
   });
 
   it('is the same for the same seed and another for another', async () => {
