@@ -14,8 +14,8 @@ export type Api = {
   /** `patience` is how many milliseconds an answer may take; 15 s when not given. */
   readonly post: <Value>(path: string, body: unknown, patience?: number) => Promise<Answer<Value>>;
   readonly remove: <Value>(path: string) => Promise<Answer<Value>>;
-  /** Opens a stream of events; the caller reads it. */
-  readonly open: (path: string, stop: AbortSignal) => Promise<Response>;
+  /** Opens a stream of events, with a body as the answer to it; the caller reads it. */
+  readonly open: (path: string, stop: AbortSignal, body?: unknown) => Promise<Response>;
 };
 
 /** Longer than a bad link needs, shorter than a person waits. */
@@ -56,10 +56,18 @@ export function createApi(network: Network, clock: Clock, secret: string): Api {
         longest,
       ),
     remove: (path) => ask(path, { method: 'DELETE', headers: headers({}) }),
-    open: (path, stop) =>
+    open: (path, stop, body) =>
       network(path, {
-        method: 'GET',
-        headers: headers({ accept: 'text/event-stream' }),
+        ...(body === undefined
+          ? { method: 'GET', headers: headers({ accept: 'text/event-stream' }) }
+          : {
+              method: 'POST',
+              headers: headers({
+                accept: 'text/event-stream',
+                'content-type': 'application/json',
+              }),
+              body: JSON.stringify(body),
+            }),
         signal: stop,
         cache: 'no-store',
       }),

@@ -1,6 +1,7 @@
 import { GirderPanel } from './GirderPanel.tsx';
 import { girderDepth, rollerHeight } from './girderDrawn.ts';
 import type { Launching, LaunchMoment } from './launchMoment.ts';
+import { SiteBanks } from './SiteBanks.tsx';
 import { siteProfile } from './siteProfile.ts';
 import type { StripView } from './stripView.ts';
 
@@ -14,7 +15,7 @@ type Props = {
 
 /** A launch at one moment, to scale: both banks as far down as the strip goes, rollers, nose, bays and decks. */
 export function LaunchStrip({ view, launching, moment, adding = false }: Props) {
-  const { x, y, id } = view;
+  const { x, y } = view;
   const { bridge, kit } = launching;
   const site = siteProfile(launching.ground, bridge);
   const depth = girderDepth(bridge);
@@ -22,7 +23,7 @@ export function LaunchStrip({ view, launching, moment, adding = false }: Props) 
   const numbers = view.scale * bridge.bayLength >= 20;
   return (
     <g>
-      <Banks view={view} site={site} />
+      <SiteBanks view={view} site={site} />
       {[0, ...(kit.launch?.rollers.behind ?? []).map((back) => -back), bridge.landsAt].map((at) => (
         <Roller key={at} view={view} at={at} ground={at === bridge.landsAt ? site.far.y : 0} />
       ))}
@@ -78,48 +79,6 @@ export function LaunchStrip({ view, launching, moment, adding = false }: Props) 
           height={10}
         />
       ) : null}
-      <clipPath id={`${id}-${view.top}-clip`}>
-        <rect x={0} y={view.top} width={view.width} height={view.bottom - view.top} />
-      </clipPath>
-    </g>
-  );
-}
-
-function Banks({
-  view,
-  site: { near, profile, water, surface },
-}: {
-  readonly view: StripView;
-  readonly site: ReturnType<typeof siteProfile>;
-}) {
-  const { x, y, id, width, bottom, top } = view;
-  const line = profile.map((point) => `${x(point.x)} ${y(point.y)}`).join('L');
-  const deep = Math.max(bottom, y(profile[2]?.y ?? 0));
-  return (
-    <g clipPath={`url(#${id}-${top}-clip)`}>
-      <path
-        fill={`url(#${id}-ground)`}
-        d={`M0 ${y(near.y)}H${x(near.x)}L${line}H${width}V${deep}H0Z`}
-      />
-      {water === null ? null : (
-        <path
-          fill={`url(#${id}-water)`}
-          d={`M${profile
-            .slice(1, 5)
-            .map((point) => `${x(point.x)} ${y(point.y)}`)
-            .join('L')}Z`}
-        />
-      )}
-      {water !== null && y(surface) < bottom ? (
-        <line
-          className="d-wave"
-          x1={x(profile[1]?.x ?? 0)}
-          x2={x(profile[4]?.x ?? 0)}
-          y1={y(surface)}
-          y2={y(surface)}
-        />
-      ) : null}
-      <path className="d-line" d={`M0 ${y(near.y)}H${x(near.x)}L${line}H${width}`} />
     </g>
   );
 }

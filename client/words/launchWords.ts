@@ -3,6 +3,7 @@ export const launchWords = {
   launch: {
     title: 'Stages of the launch',
     lead: 'Each stage is drawn twice at one scale: what is added, hatched, and the move that follows. Numbers are of the move’s worst point, reckoned over all of it.',
+    each: 'Stage by stage',
     none: 'There is no bridge yet: measure the ground and choose one.',
     floated: 'This bridge is floated out bay by bay: there is no launch over rollers to reckon.',
     kitLoading: 'Fetching the kit: without it nothing can be reckoned.',

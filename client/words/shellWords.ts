@@ -4,6 +4,7 @@ export const shellWords = {
   planningAid:
     'Planning aid. The manual of the equipment on site, local codes and the qualified person in charge decide.',
   notForUse: 'Demo kit, invented: not for use on any real site.',
+  demoKits: 'A kit marked as demo is invented: not for use on any real site.',
   pages: {
     leader: 'Leader',
     log: 'Log',

@@ -1,5 +1,6 @@
 import { afterWords } from './afterWords.ts';
 import { chiefWords } from './chiefWords.ts';
+import { choiceWords } from './choiceWords.ts';
 import { commanderWords } from './commanderWords.ts';
 import { crewsWords } from './crewsWords.ts';
 import { drawingWords } from './drawingWords.ts';
@@ -30,6 +31,7 @@ export const words = {
   ...inspectorWords,
   ...leaderWords,
   ...groundWords,
+  ...choiceWords,
   ...launchWords,
   ...workWords,
   ...crewsWords,

@@ -31,7 +31,7 @@ it.each(Object.keys(sizes) as Size[])(
       await page.getByLabel(label, { exact: true }).fill(value);
     }
     await page.getByRole('heading', { name: 'Heron: 33.0 m in 11 bays' }).waitFor();
-    await page.getByRole('button', { name: /^Side view of Test crossing/ }).waitFor();
+    await page.getByRole('img', { name: 'Side view of the site: a gap of 31.0 m' }).waitFor();
     // A gap that no number of bays spans is refused with a sentence, and the bridge comes back with the number.
     await page.getByLabel('Gap, m', { exact: true }).fill('150');
     await page.getByRole('heading', { name: 'This kit does not answer the ground' }).waitFor();

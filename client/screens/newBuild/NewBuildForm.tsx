@@ -9,10 +9,11 @@ import { FaultList } from '../../parts/FaultList.tsx';
 import { words } from '../../words/words.ts';
 import { DesignAnswer } from '../leader/ground/DesignAnswer.tsx';
 import { DesignFields } from '../leader/ground/DesignFields.tsx';
+import { DesignMore } from '../leader/ground/DesignMore.tsx';
 import { useDesign } from '../leader/ground/useDesign.ts';
 import { BuildFields } from './BuildFields.tsx';
 import { NewLinks } from './NewLinks.tsx';
-import { buildFaults, openRequest, type TypedBuild } from './openForm.ts';
+import { buildFaults, openRequest, startOf, type TypedBuild } from './openForm.ts';
 import { TablesFields } from './TablesFields.tsx';
 import { noTables, readTyped, tablesSource } from './tables.ts';
 import './newBuild.css';
@@ -52,6 +53,7 @@ export default function NewBuildForm({ api, hostKey, onOpened }: Props) {
     zone: typed.zone,
     ground: null,
     kit: null,
+    start: startOf(typed, now),
   });
   const open = useMutation({
     mutationFn: (request: OpenRequest) => api.post<OpenedBuild>('/api/builds', request, 30_000),
@@ -123,14 +125,17 @@ export default function NewBuildForm({ api, hostKey, onOpened }: Props) {
           ))}
         </fieldset>
         {kind === 'bridge' ? (
-          <div className="ground-desk">
-            <div className="ground-form">
-              <DesignFields design={design} strict={tried} />
+          <>
+            <div className="ground-desk">
+              <div className="ground-form">
+                <DesignFields design={design} strict={tried} />
+              </div>
+              <div className="ground-answer stack-wide">
+                <DesignAnswer design={design} />
+              </div>
             </div>
-            <div className="ground-answer stack-wide">
-              <DesignAnswer design={design} />
-            </div>
-          </div>
+            <DesignMore design={design} />
+          </>
         ) : null}
         {kind === 'tables' ? (
           <TablesFields tables={tables} strict={tried} onChange={setTables} />

@@ -63,6 +63,11 @@ export function openRequest(
   };
 }
 
+/** The start that is typed, ISO 8601 UTC; null while it is none. */
+export function startOf(typed: TypedBuild, now: number): string | null {
+  return isZone(typed.zone) ? times(typed, now).start : null;
+}
+
 /** A start typed as a time of day is the next such time, or one that has just passed; the opening comes after it. */
 function times({ start: startText, asked: askedText, zone }: TypedBuild, now: number) {
   const justPassed = now - 60 * 60_000;

@@ -21,7 +21,11 @@ export function StartPage({ secret }: { readonly secret: string }) {
           <ThemeSwitch linkKey={secret === '' ? 'start' : keyOf('host', secret)} />
         </div>
       }
-      footer={<p className="second small">{words.planningAid}</p>}
+      footer={
+        <p className="second small">
+          {words.planningAid} {words.demoKits}
+        </p>
+      }
     >
       <p className="lead reading">{said.what}</p>
       <hr className="rule" />

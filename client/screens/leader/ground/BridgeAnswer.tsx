@@ -3,7 +3,6 @@ import { vehiclesOf } from '../../../words/loadClass.ts';
 import { metres, tonnes } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { PartsTable } from './PartsTable.tsx';
-import { StagesTable } from './StagesTable.tsx';
 
 type Props = {
   readonly bridge: Bridge;
@@ -12,10 +11,10 @@ type Props = {
   readonly roomBehind: number | null;
 };
 
-/** The bridge that answers the ground, in sentences first, then its stages and parts. */
+/** The bridge that answers the ground, in sentences first, then its parts. */
 export function BridgeAnswer({ bridge, wanted, roomBehind }: Props) {
   const said = words.ground;
-  const { kit, length, bays, nose, noseLength, bearing, roomNeeded, loadClass, unknowns } = bridge;
+  const { kit, length, bays, nose, noseLength, bearing, roomNeeded, loadClass } = bridge;
   const needed = metres(roomNeeded);
   const total = bridge.parts.reduce((sum, { count, kilograms }) => sum + count * kilograms, 0);
   return (
@@ -34,17 +33,6 @@ export function BridgeAnswer({ bridge, wanted, roomBehind }: Props) {
           {roomBehind === null ? said.roomUnknown(needed) : said.room(needed, metres(roomBehind))}
         </p>
       </section>
-      {unknowns.length > 0 ? (
-        <section className="notice stack">
-          <h3>{said.unknowns}</h3>
-          <ul className="listed">
-            {unknowns.map((unknown) => (
-              <li key={unknown}>{unknown}</li>
-            ))}
-          </ul>
-        </section>
-      ) : null}
-      {bridge.stages.length > 0 ? <StagesTable bridge={bridge} /> : null}
       <details className="quiet">
         <summary>
           {said.parts}, {said.total(tonnes(total))}

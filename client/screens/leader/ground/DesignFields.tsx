@@ -26,6 +26,7 @@ export function DesignFields({
       <GroundFields
         form={design.form}
         faults={design.faults}
+        decide={design.facts.decide}
         strict={strict}
         onChange={design.change}
       />

@@ -6,6 +6,8 @@ import { useSay } from '../../../parts/useSay.ts';
 import { words } from '../../../words/words.ts';
 import { DesignAnswer } from './DesignAnswer.tsx';
 import { DesignFields } from './DesignFields.tsx';
+import { DesignMore } from './DesignMore.tsx';
+import { GroundSheet } from './GroundSheet.tsx';
 import { useDesign } from './useDesign.ts';
 
 /** Measuring the ground and choosing a bridge: the design is made here as numbers are typed, and again by the server. */
@@ -21,6 +23,7 @@ export function GroundDesk() {
     zone: state.zone,
     ground: state.ground,
     kit: state.bridge?.kit.name ?? null,
+    start: state.start,
   });
   const { faults, request } = design;
   const texts = words.ground;
@@ -38,31 +41,40 @@ export function GroundDesk() {
   }
 
   return (
-    <form ref={element} className="ground-desk" onSubmit={choose} noValidate>
-      <div className="ground-form">
-        <p className="second reading">{texts.lead}</p>
-        <DesignFields design={design} strict={tried} />
-      </div>
-      <div className="ground-answer stack-wide">
-        <DesignAnswer design={design} />
-        <div className="stack">
-          {state.work.tasks.length > 0 ? <p className="second">{texts.chooseMore}</p> : null}
-          {/* A bridge that cannot be is not offered: what would free it stands above. */}
-          {design.design?.ok === false ? null : (
-            <p>
-              <Button type="submit" look="solid" disabled={busy}>
-                {texts.choose}
-              </Button>
-            </p>
-          )}
-          {tried && faults.size > 0 ? (
-            <p className="warn" role="alert">
-              {texts.checkFirst(faults.size)}
-            </p>
-          ) : null}
-          <SaidLine said={said} />
+    <form ref={element} className="stack-wide ground-whole" onSubmit={choose} noValidate>
+      <div className="ground-desk">
+        <div className="ground-form no-print">
+          <p className="second reading">{texts.lead}</p>
+          <DesignFields design={design} strict={tried} />
+        </div>
+        <div className="ground-answer stack-wide">
+          <DesignAnswer design={design} />
+          <div className="stack no-print">
+            {state.work.tasks.length > 0 ? <p className="second">{texts.chooseMore}</p> : null}
+            {/* A bridge that cannot be is not offered: what would free it stands above. */}
+            {design.design?.ok === false ? null : (
+              <p className="row">
+                <Button type="submit" look="solid" disabled={busy}>
+                  {texts.choose}
+                </Button>
+                <Button onClick={() => window.print()}>{words.launch.print}</Button>
+              </p>
+            )}
+            {tried && faults.size > 0 ? (
+              <p className="warn" role="alert">
+                {texts.checkFirst(faults.size)}
+              </p>
+            ) : null}
+            <SaidLine said={said} />
+          </div>
         </div>
       </div>
+      {design.ground ? (
+        <div className="print-only">
+          <GroundSheet ground={design.ground} />
+        </div>
+      ) : null}
+      <DesignMore design={design} />
     </form>
   );
 }

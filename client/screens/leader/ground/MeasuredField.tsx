@@ -1,25 +1,28 @@
 import { Field } from '../../../parts/Field.tsx';
 import { words } from '../../../words/words.ts';
-import { type Measured, mayBeUnknown, ranges } from './groundForm.ts';
+import { aboutField, type FormField } from './groundForm.ts';
 
 type Props = {
-  readonly field: Measured;
+  readonly field: FormField;
   /** As typed; null is "not measured". */
   readonly value: string | null;
   readonly fault: string | undefined;
+  /** It is unknown, and the answer comes out otherwise for one value than for another. */
+  readonly decides: boolean;
   readonly onChange: (value: string | null) => void;
 };
 
 /** One measured number with its range and why it matters; what may stay unknown can be marked so. */
-export function MeasuredField({ field, value, fault, onChange }: Props) {
+export function MeasuredField({ field, value, fault, decides, onChange }: Props) {
   const said = words.ground;
-  const [least, most] = ranges[field];
-  const label = said.fields[field];
+  const { least, most, unit, reason, mayBeUnknown } = aboutField(field);
+  const label = said.fields[field.field];
+  const range = said.range(String(least), String(most), unit);
   return (
-    <div className="measured">
+    <div className="measured" data-field={field.field}>
       <Field
         label={label}
-        hint={`${said.range(String(least), String(most))}. ${said.why[field]}`}
+        hint={`${range}. ${reason}${decides ? ` ${said.hangs}` : ''}`}
         fault={fault}
       >
         {(ties) => (
@@ -34,7 +37,7 @@ export function MeasuredField({ field, value, fault, onChange }: Props) {
           />
         )}
       </Field>
-      {mayBeUnknown.has(field) ? (
+      {mayBeUnknown ? (
         <label className="unknown">
           <input
             type="checkbox"

@@ -1,60 +1,96 @@
-import { useId, useMemo } from 'react';
+import { useId } from 'react';
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import type { Ground } from '#domain/bridge/ground.ts';
-import { emptyBuild } from '#domain/progress/state.ts';
-import { spanOf } from '#domain/progress/views/span.ts';
+import { GirderPanel } from '../../../drawing/GirderPanel.tsx';
+import { girderDepth } from '../../../drawing/girderDrawn.ts';
 import { Patterns } from '../../../drawing/Patterns.tsx';
-import { SpanSite } from '../../../drawing/SpanSite.tsx';
-import { spanGeometry } from '../../../drawing/spanGeometry.ts';
-import { phone, spanView } from '../../../drawing/spanView.ts';
+import { SiteBanks } from '../../../drawing/SiteBanks.tsx';
+import { SiteMarks } from '../../../drawing/SiteMarks.tsx';
+import { waterWords } from '../../../drawing/SpanSite.tsx';
+import { siteProfile } from '../../../drawing/siteProfile.ts';
+import { phone } from '../../../drawing/spanView.ts';
+import { stripView, tallness } from '../../../drawing/stripView.ts';
 import { useWidth } from '../../../drawing/useWidth.ts';
 import { metres } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
+import { siteNotes } from './siteNotes.ts';
 import '../../../drawing/drawing.css';
 
-/** Both banks, the gap and the water as measured so far, before any bridge answers them. */
-export function SiteFigure({ ground }: { readonly ground: Ground }) {
+type Props = {
+  readonly ground: Ground;
+  /** The bridge that answers it, drawn where it will lie; null while there is none. */
+  readonly bridge: Bridge | null;
+};
+
+/** Pixels that the deepest bed may lie below the near bank. */
+const deepest = 320;
+
+/** Both banks, the gap and the water to scale as measured so far, and the bridge where it will lie. */
+export function SiteFigure({ ground, bridge }: Props) {
   const id = useId();
   const [box, width] = useWidth<HTMLElement>(800);
-  const geometry = useMemo(
-    () => spanGeometry(ground, noBridge(ground.gap), spanOf(emptyBuild), width >= phone),
-    [ground, width],
-  );
-  const view = spanView(geometry, id, width, 24);
+  const wide = width >= phone;
+  const site = siteProfile(ground, bridge ?? { gap: ground.gap, landsAt: ground.gap });
+  const depth = bridge ? girderDepth(bridge) : 1.5;
+  const behind = Math.max(ground.roomBehind ?? 0, bridge?.roomNeeded ?? 0, ground.gap / 4, 8);
+  const [from, to] = [-behind - 3, site.far.x + Math.max(8, ground.gap / 6)];
+  // A deep valley is drawn smaller, with more of its banks.
+  const scale = Math.min(width / (to - from), deepest / (-site.bed * tallness(wide)));
+  const more = (width / scale - (to - from)) / 2;
+  const up = scale * tallness(wide);
+  const view = stripView({
+    id,
+    width,
+    wide,
+    reach: { from: from - more, to: to + more },
+    highest: Math.max(0, site.far.y) + depth,
+    top: 0,
+    above: 34,
+    below: -site.bed * up + 44,
+  });
+  const notes = siteNotes(ground);
+  const tail = bridge ? site.near.x - ground.near.setback - bridge.bearing.near : 0;
+  const slope = bridge ? site.far.y / bridge.length : 0;
   return (
-    <figure ref={box} className="span">
+    <figure ref={box} className="span site-figure">
       <svg
         className="drawing"
-        viewBox={`0 0 ${width} ${view.height}`}
-        height={view.height}
+        viewBox={`0 0 ${width} ${view.bottom}`}
+        height={view.bottom}
         role="img"
         aria-label={words.ground.site(metres(ground.gap))}
       >
         <Patterns id={id} />
-        <SpanSite view={view} gap={ground.gap} rise={ground.water.rise} />
+        <SiteBanks view={view} site={site} />
+        {bridge
+          ? Array.from({ length: bridge.bays }, (_, at) => {
+              const [start, end] = [at * bridge.bayLength, (at + 1) * bridge.bayLength];
+              return (
+                <GirderPanel
+                  key={start}
+                  view={view}
+                  from={tail + start}
+                  to={tail + end}
+                  status="to-come"
+                  left={[slope * start, slope * start + depth]}
+                  right={[slope * end, slope * end + depth]}
+                />
+              );
+            })
+          : null}
+        <SiteMarks
+          view={view}
+          ground={ground}
+          bridge={bridge}
+          site={site}
+          over={view.y(Math.max(0, site.far.y) + depth) - 10}
+        />
       </svg>
+      <figcaption className="second small">
+        {notes.join(' · ')}
+        {site.heightsKnown ? '' : ` ${words.span.heightsGuessed}`}
+        {wide ? '' : ` ${waterWords(ground.water.rise)}. ${words.span.twiceAsTall}`}
+      </figcaption>
     </figure>
   );
-}
-
-/** Nothing built: what the geometry needs to place the banks. */
-function noBridge(gap: number): Bridge {
-  return {
-    kit: { name: '', title: '', hash: '', notForUse: true },
-    manner: 'launched',
-    bays: 1,
-    bayLength: 0,
-    length: 0,
-    nose: 0,
-    noseLength: 0,
-    bearing: { near: 0, far: 0 },
-    loadClass: 0,
-    gap,
-    landsAt: gap,
-    roomNeeded: 0,
-    masses: { bay: 0, deck: 0, nose: 0 },
-    stages: [],
-    parts: [],
-    unknowns: [],
-  };
 }

@@ -1,13 +1,23 @@
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import { designBridge, type Wish } from '#domain/bridge/design.ts';
 import type { Ground } from '#domain/bridge/ground.ts';
-import { type BuildState, emptyBuild } from '#domain/progress/state.ts';
 import type { Refusal } from '#domain/refusal.ts';
 import type { Result } from '#domain/result.ts';
 import { orderOfWork } from '#domain/tasks/fromKit/orderOfWork.ts';
+import type { Work } from '#domain/tasks/work.ts';
 import type { Api } from '../../../data/api.ts';
-import { emptyForm, formOf, type GroundForm, groundFaults, groundIn } from './groundForm.ts';
+import { designFacts, noFacts } from './designFacts.ts';
+import {
+  changed,
+  emptyForm,
+  formOf,
+  type GroundChange,
+  type GroundForm,
+  groundFaults,
+  groundIn,
+} from './groundForm.ts';
+import { useChoiceTimes } from './useChoiceTimes.ts';
 import { useKits } from './useKits.ts';
 import { noWish, type TypedWish, wishIn } from './wish.ts';
 
@@ -20,10 +30,12 @@ type About = {
   /** What was measured and chosen before. */
   readonly ground: Ground | null;
   readonly kit: string | null;
+  /** When work begins, for the daylight; null where nobody has said. */
+  readonly start: string | null;
 };
 
 /** A ground while it is typed, and the bridge that answers it, designed here as by the server. */
-export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore }: About) {
+export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore, start }: About) {
   const [form, setForm] = useState<GroundForm>(() => (before ? formOf(before) : emptyForm));
   const [kitName, setKitName] = useState(kitBefore);
   const [typedWish, setTypedWish] = useState<TypedWish>(noWish);
@@ -34,7 +46,7 @@ export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore
   const ground = useMemo(() => groundIn(form, name, zone, before), [form, name, zone, before]);
   // The banks are drawn from the gap on, also before anybody has said what must cross.
   const site = useMemo(
-    () => ground ?? groundIn({ ...form, loadClass: '1' }, name, zone, before),
+    () => ground ?? groundIn(changed(form, { values: { loadClass: '1' } }), name, zone, before),
     [ground, form, name, zone, before],
   );
   const wish = useMemo((): Result<Wish, keyof TypedWish> => wishIn(typedWish), [typedWish]);
@@ -42,21 +54,40 @@ export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore
     if (!ground || !kit || !listed || !wish.ok) return null;
     return designBridge(ground, kit, listed.hash, wish.value);
   }, [ground, kit, listed, wish]);
-  const preview = useMemo((): BuildState | null => {
-    if (!design?.ok || !kit) return null;
-    const work = orderOfWork(design.value, kit);
-    const bridge = design.value;
-    return { ...emptyBuild, name, ground, bridge, ...(work.ok && { work: work.value }) };
-  }, [design, kit, ground, name]);
+  const work = useMemo((): Work | null => {
+    const ordered = design?.ok && kit ? orderOfWork(design.value, kit) : null;
+    return ordered?.ok ? ordered.value : null;
+  }, [design, kit]);
+  // Some tenths of a second: what is typed is shown first.
+  const later = useDeferredValue(ground);
+  const laterWish = useDeferredValue(wish);
+  const facts = useMemo(
+    () =>
+      later && kit && listed && laterWish.ok
+        ? designFacts(later, kit, listed.hash, laterWish.value)
+        : noFacts,
+    [later, kit, listed, laterWish],
+  );
+  const fits = facts.choice !== null && facts.choice.fitting.length > 0;
+  const times = useChoiceTimes(
+    api,
+    later && listed && fits
+      ? { ground: later, kit: listed.name, ...(start !== null && { start }) }
+      : null,
+  );
 
   return {
     form,
-    change: (change: Partial<GroundForm>) => setForm({ ...form, ...change }),
+    change: (change: GroundChange) => setForm((before) => changed(before, change)),
     faults,
     ground,
     site,
     design,
-    preview,
+    work,
+    facts,
+    times,
+    /** Start and place are known, so that the times count the dark. */
+    daylight: start !== null && ground?.place != null,
     kits,
     chooseKit: setKitName,
     typedWish,

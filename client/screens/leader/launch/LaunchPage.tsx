@@ -25,6 +25,7 @@ export function LaunchPage() {
             </PageLink>
             <Button onClick={() => window.print()}>{said.print}</Button>
           </div>
+          <h2 className="out-of-sight">{said.each}</h2>
           <LaunchStages launching={launching} work={state.work} />
         </>
       )}

@@ -24,7 +24,7 @@ export function LaunchStages({
   if (stages.length === 0) return <p className="notice">{said.floated}</p>;
   const landing = stages.findIndex(({ lands }) => lands);
   return (
-    <div className="stack-wide">
+    <div className="stack-wide launch-stages">
       <p className="second reading">
         {said.lead} {said.rule}
       </p>

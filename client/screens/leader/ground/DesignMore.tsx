@@ -1,0 +1,28 @@
+import { useMemo } from 'react';
+import type { Launching } from '../../../drawing/launchMoment.ts';
+import { words } from '../../../words/words.ts';
+import { LaunchStages } from '../launch/LaunchStages.tsx';
+import { ChoiceList } from './ChoiceList.tsx';
+import type { Design } from './useDesign.ts';
+import './ground.css';
+
+/** Below the ground and its answer: the choice between bridges, and how the one looked at gets over. */
+export function DesignMore({ design }: { readonly design: Design }) {
+  const { design: answer, ground, kits, work } = design;
+  const launching = useMemo(
+    (): Launching | null =>
+      answer?.ok && kits.kit ? { bridge: answer.value, kit: kits.kit, ground } : null,
+    [answer, kits.kit, ground],
+  );
+  return (
+    <div className="stack-wide design-more">
+      <ChoiceList design={design} />
+      {launching && work ? (
+        <section className="stack-wide" aria-label={words.launch.title}>
+          <h2>{words.launch.title}</h2>
+          <LaunchStages launching={launching} work={work} />
+        </section>
+      ) : null}
+    </div>
+  );
+}
