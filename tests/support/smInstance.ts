@@ -17,8 +17,9 @@ export function smInstance(text: string): SmInstance {
     const end = lines.findIndex((line, index) => index > at && line.startsWith('***'));
     return lines
       .slice(at + skip, end)
+      .filter((line) => line.trim() !== '')
       .map((line) => line.trim().split(/\s+/).map(Number))
-      .filter((row) => row.length > 1 && row.every(Number.isFinite));
+      .filter((row) => row.every(Number.isFinite));
   };
   const precedence = section('PRECEDENCE RELATIONS', 2);
   const requests = section('REQUESTS/DURATIONS', 2);
