@@ -1,3 +1,4 @@
+import { finishAt, type Pace, startAt } from '../schedule/pace.ts';
 import { finishInLight, type LightClock, lightClock } from './light/lightClock.ts';
 import type { Network } from './network.ts';
 
@@ -12,10 +13,17 @@ export type Run = {
   /** Not before, by task: the network's, or where loads are late in this run, that. */
   readonly from: Float64Array;
   readonly clock: LightClock;
+  /** Of tasks whose crews rest or that want daylight, in place of the clock; null where there are none. */
+  readonly paces: readonly (Pace | null)[] | null;
 };
 
-export function emptyRun(network: Network, clock: LightClock = lightClock([], 1)): Run {
+export function emptyRun(
+  network: Network,
+  clock: LightClock = lightClock([], 1),
+  paces: Run['paces'] = null,
+): Run {
   return {
+    paces,
     from: network.from.slice(),
     clock,
     moments: new Float64Array(2 * network.count),
@@ -26,12 +34,12 @@ export function emptyRun(network: Network, clock: LightClock = lightClock([], 1)
 
 /**
  * Earliest starts and finishes of all tasks for the drawn `minutes`, over links, hand-overs and
- * releases: a start is the latest of what it waits for. Answers the opening, in minutes after the
+ * releases, around rests and the dark: a start is the latest of what it waits for. Answers the opening, in minutes after the
  * start of the build.
  */
 export function earliestTimes(network: Network, minutes: Float64Array, run: Run): number {
   const { count, order, arcAt, arcFrom, arcWait, leastFinish, startedAt } = network;
-  const { moments, setBy, from, clock } = run;
+  const { moments, setBy, from, clock, paces } = run;
   const dusk = clock.at.length > 0 ? clock.at[0]! : Number.POSITIVE_INFINITY;
   for (let k = 0; k < count; k++) {
     const task = order[k]!;
@@ -46,9 +54,17 @@ export function earliestTimes(network: Network, minutes: Float64Array, run: Run)
       }
     }
     const started = startedAt[task]!;
+    const pace = paces === null ? null : paces[task]!;
+    let finish = begin + minutes[task]!;
+    if (pace !== null && minutes[task]! > 0) {
+      const seconds = minutes[task]! * 60;
+      const first = Number.isNaN(started) ? startAt(pace, begin * 60, seconds) : begin * 60;
+      begin = first / 60;
+      finish = finishAt(pace, first, seconds) / 60;
+    } else if (finish > dusk) {
+      finish = finishInLight(clock, begin, minutes[task]!);
+    }
     moments[2 * task] = Number.isNaN(started) ? begin : started;
-    const byDay = begin + minutes[task]!;
-    const finish = byDay <= dusk ? byDay : finishInLight(clock, begin, minutes[task]!);
     moments[2 * task + 1] = Math.max(finish, leastFinish[task]!);
     setBy[task] = by;
   }

@@ -3,15 +3,17 @@ import type { Past } from '../schedule/past.ts';
 import type { Plan } from '../schedule/plan.ts';
 import type { Work } from '../tasks/work.ts';
 import { type ChainCount, countCrews, crewCounts } from './crewsOnChain.ts';
-import { compileDoubt, type Doubts, drawDoubt } from './doubt/compileDoubt.ts';
+import { compileDoubt, type Doubts, darkIn, drawDoubt } from './doubt/compileDoubt.ts';
 import { compileDraws, drawRun } from './draws.ts';
 import { DrawTables } from './drawTables.ts';
 import type { Forecast, Shape } from './forecast.ts';
 import { crewsOf } from './learn/crewsOf.ts';
+import { lightClock } from './light/lightClock.ts';
+import { taskPaces } from './light/taskPaces.ts';
 import { MilestoneTimes } from './milestones.ts';
-import { compileNetwork } from './network.ts';
+import { compileNetwork, type Network } from './network.ts';
 import { outlooks } from './outlook.ts';
-import { countChain, earliestTimes, emptyRun } from './run.ts';
+import { countChain, earliestTimes, emptyRun, type Run } from './run.ts';
 import { summary } from './summary.ts';
 
 /** Runs between two looks at `shouldStop` and two calls of `onProgress`: a few milliseconds of work. */
@@ -30,6 +32,8 @@ export type SimulateOptions = {
   readonly milestones?: readonly string[];
   /** Shared between forecasts that follow each other, to save filling them again. */
   readonly tables?: DrawTables;
+  /** Sees every run, with the network it was made on, before the next one overwrites it. */
+  readonly onRun?: (run: Run, network: Network) => void;
   readonly onProgress?: (done: number) => void;
   readonly shouldStop?: () => boolean;
 };
@@ -55,7 +59,9 @@ export function simulate(work: Work, plan: Plan, options: SimulateOptions): Fore
   const draws = compiled?.draws ?? compileDraws(outlook, shape, tables);
   const minutes = new Float64Array(network.count);
   const bits = new Int32Array(network.count);
-  const run = emptyRun(network, compiled?.clock);
+  const dark = doubts ? darkIn(doubts) : work.dark;
+  const clock = compiled?.clock ?? lightClock(dark?.spells ?? [], dark?.factor ?? 1);
+  const run = emptyRun(network, clock, taskPaces(work, plan, past, dark));
   const chain = new Float64Array(network.count);
   const crews: ChainCount | null = doubts
     ? crewCounts(work, crewsOf(work, plan, past), past)
@@ -77,6 +83,7 @@ export function simulate(work: Work, plan: Plan, options: SimulateOptions): Fore
     countChain(network, run, chain);
     if (crews) countCrews(network, run, crews, done);
     asked?.keep(run, done);
+    options.onRun?.(run, network);
     done++;
     if (done % batch === 0 || done === runs) {
       onProgress?.(done);

@@ -46,6 +46,11 @@ export type CompiledDoubt = {
   readonly clock: LightClock;
 };
 
+/** When it is dark, and how many times as long work then takes: no longer where light is no condition. */
+export function darkIn({ doubt, dark = [] }: Doubts): NonNullable<Work['dark']> {
+  return { spells: [...dark], factor: doubt.light.on ? darkFactor(doubt) : 1 };
+}
+
 /** Lays out the doubt for the runs. Throws when plan and work do not belong together. */
 export function compileDoubt(
   work: Work,
@@ -55,10 +60,11 @@ export function compileDoubt(
   tables: DrawTables,
   doubts: Doubts,
 ): CompiledDoubt {
-  const { doubt, dark = [], ticks = [], toldLoads = [] } = doubts;
+  const { doubt, ticks = [], toldLoads = [] } = doubts;
   const now = past?.now ?? 0;
   const pace = doubts.pace ?? learnPace(work, plan, shape, ticks, now, doubts);
-  const clock = lightClock(doubt.light.on ? dark : [], darkFactor(doubt));
+  const night = darkIn(doubts);
+  const clock = lightClock(doubt.light.on ? night.spells : [], night.factor);
   const drawn = doubt.own ? work : sureWork(work, shape);
   const stretch = stretchNow(work);
   const byTask = new Map(ticks.map((tick) => [tick.task, tick]));
