@@ -1,3 +1,4 @@
+import type { Shape } from '#domain/forecast/forecast.ts';
 import type { CrewGain } from '#domain/schedule/improve/gains.ts';
 import type { PlanNews } from '#domain/schedule/improve/news.ts';
 import type { Past } from '#domain/schedule/past.ts';
@@ -7,7 +8,7 @@ import type { Work } from '#domain/tasks/work.ts';
 /** To the planning worker: one job; it is given up by ending the worker. */
 export type PlanningJob =
   | { readonly kind: 'search'; readonly work: Work; readonly seconds: number }
-  | { readonly kind: 'gains'; readonly work: Work; readonly past: Past };
+  | { readonly kind: 'gains'; readonly work: Work; readonly past: Past; readonly shape: Shape };
 
 /** From the planning worker. `best` comes with every better plan, so that it can be taken at any time. */
 export type PlanningSaid =

@@ -8,9 +8,9 @@ self.onmessage = ({ data }: MessageEvent<PlanningJob>) => {
   if (data.kind === 'search') {
     searchPieces(data.work, data.seconds, say, () => performance.now());
   } else {
-    const { work, past } = data;
+    const { work, past, shape } = data;
     const onProgress = (done: number, of: number): void => say({ kind: 'progress', done, of });
-    const found = gains(work, { shape: 'pert', crews: true, past }, { onProgress });
+    const found = gains(work, { shape, crews: true, past }, { onProgress });
     say({ kind: 'gains', gains: found });
   }
   say({ kind: 'over' });

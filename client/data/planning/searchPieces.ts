@@ -4,12 +4,12 @@ import type { Plan } from '#domain/schedule/plan.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import type { PlanningSaid } from './messages.ts';
 
-/** Milliseconds of one piece of a search: so often the best plan is handed out. */
-const piece = 700;
+/** Milliseconds of the first piece of a search; each is twice as long as the one before, for proofs take their time. */
+const firstPiece = 700;
 
 /**
- * Searches in pieces, each from the best plan of those before with another seed, and says each better plan and each
- * higher bound. Ends when proven or out of time. `now` gives milliseconds. Without crews people are unlimited.
+ * Searches in pieces, each from the best plan of those before with another seed, and hands out each better plan
+ * and each higher bound. Ends when proven or out of time. `now` gives milliseconds. Without crews people are unlimited.
  */
 export function searchPieces(
   work: Work,
@@ -23,7 +23,7 @@ export function searchPieces(
   let bound = 0;
   let schedules = 0;
   for (let seed = 1; seed === 1 || now() < end; seed += 1) {
-    const until = Math.min(end, now() + piece);
+    const until = Math.min(end, now() + firstPiece * 2 ** (seed - 1));
     let made = 0;
     const plan = makePlan(work, {
       shape: 'pert',

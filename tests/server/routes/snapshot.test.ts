@@ -24,6 +24,8 @@ it('a half-built demo build is shown whole to every page, as the schema has it',
     const snapshot = read(answer.json);
     if (!snapshot.ok) throw new Error(JSON.stringify(snapshot.reason));
     expect(snapshot.value.you).toEqual(crew === undefined ? { role, name } : { role, name, crew });
+    // Offers of a fresh plan are the leader's to weigh.
+    expect(snapshot.value.offer).toBe(role === 'leader' ? null : undefined);
     states.add(JSON.stringify(snapshot.value.state));
   }
   expect(links.length).toBeGreaterThan(8);

@@ -14,7 +14,12 @@ export function Gains() {
   const texts = words.reasons;
   const { step, progress, gains } = planning;
   const ask = (): void =>
-    begin({ kind: 'gains', work: workAsTold(state), past: pastOf(state, iso(now)) });
+    begin({
+      kind: 'gains',
+      work: workAsTold(state),
+      past: pastOf(state, iso(now)),
+      shape: state.plan?.shape ?? 'pert',
+    });
   return (
     <div className="stack">
       <p className="second reading">{texts.gainsMore}</p>
