@@ -34,7 +34,7 @@ export class Learning {
     this.#propagation.backTo(back);
     this.#age();
     if (facts.length === 2) return this.#propagation.decide(facts[0]!, facts[1]!);
-    const number = this.#nogoods.add(Int32Array.from(facts));
+    const number = this.#nogoods.add(facts);
     return this.#propagation.force(facts[0]!, facts[1]!, number);
   }
 

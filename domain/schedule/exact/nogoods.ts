@@ -4,8 +4,9 @@
  * that rises meets only those for whom something changes.
  */
 export class Nogoods {
-  /** Bound and value of each fact, two numbers a fact. */
-  readonly facts: Int32Array[] = [];
+  /** Bound and value of each fact, two numbers a fact: those of nogood `n` stand from `begins[n]` up to `begins[n + 1]`. */
+  facts = new Int32Array(8192);
+  readonly begins: number[] = [0];
   readonly #weight: number[] = [];
   readonly #bounds: Int32Array;
   /** Where the lists of each bound begin, less the value that its first list is for. */
@@ -28,13 +29,17 @@ export class Nogoods {
   }
 
   get count(): number {
-    return this.facts.length;
+    return this.#weight.length;
   }
 
   /** Keeps a nogood of two facts or more and returns its number. Single facts are not kept: they hold at the root. */
-  add(facts: Int32Array): number {
-    const number = this.facts.length;
-    this.facts.push(facts);
+  add(facts: readonly number[]): number {
+    const number = this.count;
+    const begin = this.begins[number]!;
+    const end = begin + facts.length;
+    if (end > this.facts.length) this.facts = wider(this.facts);
+    this.facts.set(facts, begin);
+    this.begins.push(end);
     this.#weight.push(this.#step);
     this.#watch(2 * number);
     this.#watch(2 * number + 1);
@@ -52,13 +57,9 @@ export class Nogoods {
   }
 
   #watch(watch: number): void {
-    if (watch >= this.#next.length) {
-      const wider = new Int32Array(2 * this.#next.length);
-      wider.set(this.#next);
-      this.#next = wider;
-    }
-    const facts = this.facts[watch >> 1]!;
-    const fact = 2 * (watch & 1);
+    if (watch >= this.#next.length) this.#next = wider(this.#next);
+    const facts = this.facts;
+    const fact = this.begins[watch >> 1]! + 2 * (watch & 1);
     // The fact turns false when its opposite comes true.
     const list = this.#base[facts[fact]! ^ 1]! + 1 - facts[fact + 1]!;
     this.#next[watch] = this.#heads[list]!;
@@ -90,18 +91,19 @@ export class Nogoods {
     const bounds = this.#bounds;
     const next = this.#next;
     const heads = this.#heads;
+    const facts = this.facts;
+    const begins = this.begins;
     let last = -1;
     for (let watch = heads[list]!; watch >= 0; ) {
       const number = watch >> 1;
-      const facts = this.facts[number]!;
+      const begin = begins[number]!;
       const after = next[watch]!;
-      const other = 2 * (1 - (watch & 1));
+      const other = begin + 2 * (1 - (watch & 1));
       let moved = false;
       if (bounds[facts[other]!]! < facts[other + 1]!) {
-        const at = openFact(facts, bounds);
-        if (at > 0) {
-          const own = 2 * (watch & 1);
-          swap(facts, own, at);
+        const open = openFact(facts, begin + 4, begins[number + 1]!, bounds);
+        if (open > 0) {
+          swap(facts, begin + 2 * (watch & 1), open);
           if (last < 0) heads[list] = after;
           else next[last] = after;
           this.#watch(watch);
@@ -124,37 +126,41 @@ export class Nogoods {
     const bounds = this.#bounds;
     const weights = Float64Array.from(this.#weight).sort();
     const middle = weights[weights.length >> 1]!;
-    const kept: Int32Array[] = [];
-    const keptWeight: number[] = [];
-    this.facts.forEach((facts, number) => {
-      if (this.#weight[number]! <= middle && facts.length > 4) return;
+    const kept: { open: number[]; weight: number }[] = [];
+    for (let number = 0; number < this.count; number++) {
+      const begin = this.begins[number]!;
+      const end = this.begins[number + 1]!;
+      if (this.#weight[number]! <= middle && end - begin > 4) continue;
+      let holds = false;
       const open: number[] = [];
-      for (let at = 0; at < facts.length; at += 2) {
-        const bound = facts[at]!;
-        const least = facts[at + 1]!;
-        if (bounds[bound]! >= least) return;
+      for (let at = begin; at < end; at += 2) {
+        const bound = this.facts[at]!;
+        const least = this.facts[at + 1]!;
+        if (bounds[bound]! >= least) holds = true;
         if (bounds[bound ^ 1]! < 1 - least) open.push(bound, least);
       }
-      kept.push(Int32Array.from(open));
-      keptWeight.push(this.#weight[number]! / this.#step);
-    });
+      if (!holds) kept.push({ open, weight: this.#weight[number]! / this.#step });
+    }
     this.#step = 1;
-    this.facts.length = 0;
+    this.begins.length = 1;
     this.#weight.length = 0;
     this.#heads.fill(-1);
-    kept.forEach((facts, number) => {
-      this.add(facts);
-      this.#weight[number] = keptWeight[number]!;
-    });
+    for (const { open, weight } of kept) this.#weight[this.add(open)] = weight;
   }
 }
 
-/** Position of a fact beyond the watched two that is not false, or -1. */
-function openFact(facts: Int32Array, bounds: Int32Array): number {
-  for (let at = 4; at < facts.length; at += 2) {
+/** Position of the first fact in a stretch that is not false, or -1. */
+function openFact(facts: Int32Array, from: number, to: number, bounds: Int32Array): number {
+  for (let at = from; at < to; at += 2) {
     if (bounds[facts[at]! ^ 1]! < 1 - facts[at + 1]!) return at;
   }
   return -1;
+}
+
+function wider(numbers: Int32Array): Int32Array<ArrayBuffer> {
+  const twice = new Int32Array(2 * numbers.length);
+  twice.set(numbers);
+  return twice;
 }
 
 function swap(facts: Int32Array, one: number, other: number): void {

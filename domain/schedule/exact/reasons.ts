@@ -86,9 +86,9 @@ export class Reasons {
       this.require(bound, bound & 1 ? -first : first + 1 - this.#durations[task]!);
       this.explainUse(first, task);
     } else if (kind === NOGOOD) {
-      const facts = this.#nogoods.facts[first]!;
+      const { facts, begins } = this.#nogoods;
       this.#nogoods.bump(first);
-      for (let at = 0; at < facts.length; at += 2) {
+      for (let at = begins[first]!, end = begins[first + 1]!; at < end; at += 2) {
         if (facts[at] !== bound) this.require(facts[at]! ^ 1, 1 - facts[at + 1]!);
       }
     }
@@ -184,8 +184,8 @@ export class Reasons {
       return this.#isKnown(first, this.#need[bound]! - trail.second[entry]!, entry);
     }
     if (trail.kind[entry] !== NOGOOD) return false;
-    const facts = this.#nogoods.facts[first]!;
-    for (let at = 0; at < facts.length; at += 2) {
+    const { facts, begins } = this.#nogoods;
+    for (let at = begins[first]!, end = begins[first + 1]!; at < end; at += 2) {
       if (facts[at] === bound) continue;
       if (!this.#isKnown(facts[at]! ^ 1, 1 - facts[at + 1]!, entry)) return false;
     }
