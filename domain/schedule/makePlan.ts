@@ -36,7 +36,7 @@ export type PlanOptions = {
 };
 
 /** Work of a search by default, in tasks placed times the doublings of their number: a few tenths of a second. */
-const defaultWork = 1_800_000;
+const defaultWork = 900_000;
 
 /**
  * Plans the order of work for the earliest opening: crews and people for every task, hand-overs, start and finish,
@@ -60,7 +60,9 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
   }
   const { compiled } = compilation.value;
   const bound = lowerBound(compiled);
-  const { effort = defaultEffort(compiled.count), seed = 1, shouldStop, report } = options;
+  const { seed = 1, shouldStop, report } = options;
+  const { effort = shouldStop ? Number.POSITIVE_INFINITY : defaultEffort(compiled.count) } =
+    options;
   const start = options.near ?? options.from;
   const like =
     start &&
@@ -77,18 +79,18 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
     like,
     report:
       report &&
-      ((opening, schedules) =>
+      ((opening, lower, schedules) =>
         report({
           minutesToOpen: opening / 60,
-          lowerBound: bound / 60,
+          lowerBound: lower / 60,
           schedules,
-          proven: opening <= bound,
+          proven: opening <= lower,
         })),
   });
   if (!found) {
     return bad(nothingFound(manning, compilation.value));
   }
-  return planOf(manning, past.value, compilation.value, found.schedule, bound);
+  return planOf(manning, past.value, compilation.value, found.schedule, found.bound);
 }
 
 function defaultEffort(tasks: number): number {

@@ -27,8 +27,8 @@ describe('The search for a plan', () => {
         let before = Number.POSITIVE_INFINITY;
         for (const effort of [1, 10, 100]) {
           const found = searchPlan(compiled, { effort, seed: 1, bound })!;
-          // A push to the end and back is finished once it is begun.
-          expect(found.schedules).toBeLessThanOrEqual(effort + 2);
+          // A push to the end and back, or a window, is finished once it is begun.
+          expect(found.schedules).toBeLessThanOrEqual(effort + 4);
           expect(found.opening).toBeLessThanOrEqual(before);
           expect(found.opening).toBeGreaterThanOrEqual(bound);
           before = found.opening;

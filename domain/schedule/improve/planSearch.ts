@@ -1,0 +1,264 @@
+import type { Compiled } from '../compile.ts';
+import { priorityKeys } from '../priorities.ts';
+import { Random } from '../search/random.ts';
+import { boundSearch } from './boundSearch.ts';
+import type { CrowdBound } from './crowds/crowdBound.ts';
+import { areAlike, type Individual, remember } from './individual.ts';
+import { Placer } from './placer.ts';
+import { plainOf } from './plainOf.ts';
+import { Population } from './population.ts';
+import type { Found, SearchOptions } from './searchOptions.ts';
+import { WindowSearch } from './windowSearch.ts';
+import { withTheRest } from './withTheRest.ts';
+
+/** Schedules of the first stint; each stint is so many times longer than the one before. */
+const firstStint = 1000;
+const longer = 3;
+
+/** Share of a stint in which windows are re-solved; before that schedules are bred. */
+const resolved = 0.7;
+
+/** Larger orders of work are only bred: a window is solved with all of them in sight. */
+const mostToResolve = 600;
+
+/** Into how many units a build is cut where windows are re-solved: few are quick, many are close. */
+const coarse = 300;
+const fine = 1200;
+
+/** Windows in a row that gain nothing before the round ends. */
+const patience = 60;
+
+/** Steps of the search for a bound for each schedule made, in searches of at least so many schedules. */
+const boundSteps = 0.4;
+const boundFrom = 3000;
+
+/** Different schedules remembered that open as early as the best. */
+const mostEquals = 20;
+
+/** Rounds that gain nothing one after the other before a stint ends. */
+const mostRounds = 60;
+
+/** A search without a limit ends when so many schedules, and so many times those before the last gain, gained nothing. */
+const vain = 20_000;
+const vainTimes = 3;
+
+/**
+ * Anytime search over orders and ways: a schedule from each priority rule, a population bred from them, then windows of
+ * the best schedules re-solved exactly with the ways they have, and tried again with other ways; in ever longer stints.
+ * Between times it raises the bound.
+ */
+export class PlanSearch {
+  readonly #compiled: Compiled;
+  readonly #options: SearchOptions;
+  readonly #random: Random;
+  readonly #placer: Placer;
+  readonly #each: number;
+  readonly #rules: readonly Float64Array[];
+  readonly #isOverNow = () => this.#isOver();
+  #lower: number;
+  #best: Individual | null = null;
+  #equals: Individual[] = [];
+  #gainedAt = 0;
+  #bounds: CrowdBound | null | undefined;
+  #windows: { readonly way: Int32Array; readonly search: WindowSearch } | null = null;
+
+  /** Places the tasks with a 1 in `only` first. */
+  constructor(compiled: Compiled, options: SearchOptions, only: Uint8Array) {
+    this.#compiled = compiled;
+    this.#options = options;
+    this.#random = new Random(options.seed);
+    this.#placer = new Placer(compiled, only);
+    this.#each = Math.max(
+      1,
+      only.reduce((sum, one) => sum + one, 0),
+    );
+    this.#rules = priorityKeys(compiled);
+    this.#lower = options.bound;
+  }
+
+  /** Null when no schedule was found. */
+  run(): Found | null {
+    this.#fromLike();
+    let stint = firstStint;
+    // Always the same stints, so that more effort goes on where less leaves off and is never worse.
+    for (let until = stint; ; until += stint) {
+      this.#breed(until - (this.#mayResolve ? resolved * stint : 0), stint);
+      this.#resolve(until);
+      if (this.#isOver() || this.#best === null) {
+        break;
+      }
+      stint *= longer;
+      until = Math.max(until, this.#schedules);
+    }
+    const schedule = this.#best && withTheRest(this.#placer, this.#best, this.#rules);
+    if (!schedule) {
+      return null;
+    }
+    const { opening } = this.#best!;
+    return { schedule, opening, bound: this.#lower, schedules: this.#schedules };
+  }
+
+  #fromLike(): void {
+    const { like } = this.#options;
+    if (like) {
+      this.#placer.now.way.set(like.way);
+      this.#placer.pinned.fill(1);
+      this.#note(this.#placer.forward(like.start));
+    }
+  }
+
+  /** Breeds a new population, with the best schedule so far among it, up to a number of schedules in all. */
+  #breed(until: number, schedules: number): void {
+    const population = new Population(
+      this.#placer,
+      this.#random,
+      (opening) => this.#note(opening),
+      () => this.#best !== null && this.#isOver(),
+    );
+    const mayGoOn = () => this.#best === null || (!this.#isOver() && this.#schedules < until);
+    for (const rule of this.#rules) {
+      // Without a schedule none of the rules is left out: whoever asks wants a plan.
+      if (this.#best === null || !this.#isOver()) {
+        population.add(rule);
+      }
+    }
+    for (const rule of this.#rules) {
+      if (this.#best === null || (!this.#isOver() && this.#schedules < until)) {
+        population.addFromEnd(rule);
+      }
+    }
+    const size = Math.max(6, Math.min(200, Math.round(Math.sqrt(schedules))));
+    for (let drawn = 0; population.members.length < size && drawn < 2 * size; drawn += 1) {
+      if (!mayGoOn()) {
+        break;
+      }
+      population.addShaken(this.#rules[drawn % this.#rules.length]!);
+    }
+    if (this.#best && population.members.length > 1) {
+      population.admit(this.#best);
+    }
+    while (population.members.length > 1 && mayGoOn()) {
+      population.breed();
+    }
+  }
+
+  get #mayResolve(): boolean {
+    return this.#compiled.count <= mostToResolve && this.#placer.only === this.#compiled.toOpen;
+  }
+
+  /** Re-solves windows of the best schedules, in coarser and finer units, and with other ways. */
+  #resolve(until: number): void {
+    let stuck = 0;
+    while (this.#mayResolve && this.#best && !this.#isOver() && this.#schedules < until) {
+      if (stuck > mostRounds) {
+        return;
+      }
+      const before = this.#best.opening;
+      const spent = this.#schedules;
+      const base = this.#equals[this.#random.below(this.#equals.length)]!;
+      const from = stuck % 3 === 2 ? this.#otherWays(base) : base;
+      if (from) {
+        this.#round(from, stuck % 3 === 1 ? fine : coarse);
+      }
+      stuck = this.#best.opening < before ? 0 : stuck + 1;
+      this.#raiseBound(this.#schedules - spent);
+    }
+  }
+
+  #round(base: Individual, units: number): void {
+    const { now, pinned } = this.#placer;
+    const key = this.#windowsOf(base, units).round(base, patience);
+    now.way.set(base.way);
+    pinned.fill(1);
+    const opening = this.#placer.forward(key);
+    this.#note(opening);
+    if (opening < Number.POSITIVE_INFINITY) {
+      pinned.fill(0);
+      this.#placer.pushToEnd(opening);
+      this.#note(this.#placer.forward(now.start));
+    }
+  }
+
+  /** Windows with the same ways and unit go on from what they have learned. */
+  #windowsOf(base: Individual, units: number): WindowSearch {
+    const unit = Math.max(1, Math.round(this.#best!.opening / units));
+    const known = this.#windows;
+    if (known?.search.view.unit === unit && known.way.every((way, at) => way === base.way[at])) {
+      return known.search;
+    }
+    const view = plainOf(this.#compiled, base.way, unit);
+    const search = new WindowSearch(view, this.#placer, this.#random, this.#isOverNow);
+    this.#windows = { way: base.way, search };
+    return search;
+  }
+
+  /** The same order with a few tasks done in other ways; null where that finds no time. */
+  #otherWays(base: Individual): Individual | null {
+    const { now, pinned } = this.#placer;
+    const { wayHead, count } = this.#compiled;
+    now.way.set(base.way);
+    for (let changes = 1 + this.#random.below(5); changes > 0; changes -= 1) {
+      const task = this.#random.below(count);
+      const ways = wayHead[task + 1]! - wayHead[task]!;
+      now.way[task] = wayHead[task]! + this.#random.below(ways);
+    }
+    pinned.fill(1);
+    const opening = this.#placer.forward(base.start);
+    this.#note(opening);
+    return opening === Number.POSITIVE_INFINITY ? null : remember(now, opening);
+  }
+
+  #raiseBound(schedules: number): void {
+    if (this.#options.effort < boundFrom || this.#isOver()) {
+      return;
+    }
+    const { opening } = this.#best!;
+    if (this.#bounds === undefined) {
+      this.#bounds = boundSearch(this.#compiled, this.#lower, opening);
+    }
+    this.#bounds?.run(Math.ceil(boundSteps * schedules));
+    const lower = Math.min(opening, this.#bounds?.lower ?? 0);
+    if (lower > this.#lower) {
+      this.#lower = lower;
+      this.#tell();
+    }
+  }
+
+  get #schedules(): number {
+    return this.#placer.placements / this.#each;
+  }
+
+  #isOver(): boolean {
+    const { effort, shouldStop } = this.#options;
+    const spent = this.#schedules;
+    return (
+      (this.#best !== null && this.#best.opening <= this.#lower) ||
+      spent >= effort ||
+      (effort === Number.POSITIVE_INFINITY && spent > vain + vainTimes * this.#gainedAt) ||
+      shouldStop?.() === true
+    );
+  }
+
+  #tell(): void {
+    this.#options.report?.(this.#best!.opening, this.#lower, this.#schedules);
+  }
+
+  /** Remembers the schedule that stands when it is the best or as good. */
+  #note(opening: number): void {
+    const best = this.#best?.opening ?? Number.POSITIVE_INFINITY;
+    if (opening > best || opening === Number.POSITIVE_INFINITY) {
+      return;
+    }
+    if (opening < best) {
+      this.#best = remember(this.#placer.now, opening);
+      this.#equals = [this.#best];
+      this.#gainedAt = this.#schedules;
+      this.#tell();
+    } else if (this.#equals.length < mostEquals) {
+      const equal = remember(this.#placer.now, opening);
+      if (!this.#equals.some((one) => areAlike(one, equal))) {
+        this.#equals.push(equal);
+      }
+    }
+  }
+}
