@@ -1,7 +1,6 @@
 import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import type { Task } from '../tasks/task.ts';
-import { crossingSeconds } from './crossing.ts';
 import { fixedBlocked, isFixed } from './fixed.ts';
 import { type LinkArrays, linkArrays } from './linkArrays.ts';
 import { lastLoad, type Manning } from './manning.ts';
@@ -93,7 +92,7 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     wayHead.push(ways.length);
   }
   const resources = resourcesOf(manning, past, tasks, wayHead, ways);
-  const crossing = crossingSeconds(manning);
+  const { crossing } = manning;
   const open = openLinks(links, numbers, tasks.length);
   const goal = openingTasks(work);
   const compiled: Compiled = {

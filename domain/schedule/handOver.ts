@@ -96,7 +96,7 @@ function passOn(
     if (changed > schedule.start[number]!) {
       return { number, from: changed };
     }
-    const wishes = wishesOf(compilation, own, task, w, bankOf(manning, task));
+    const wishes = wishesOf(compilation, own, task, w, bankOf(manning.zones, task));
     let release = Math.max(past.now, lastLoad(manning, task).in, compiled.from[w]!);
     const link = site.linkBound(own);
     let free = Math.max(release, link.bound);

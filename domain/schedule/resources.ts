@@ -1,11 +1,12 @@
 import type { Skilled, Task } from '../tasks/task.ts';
-import { bankOf, crossingSeconds } from './crossing.ts';
+import { bankOf } from './crossing.ts';
 import type { Manning } from './manning.ts';
 import type { HandOver } from './plan.ts';
 import type { Busy } from './profile.ts';
 import type { Settled, SettledPast } from './settled.ts';
 import type { StrengthStep } from './strength.ts';
-import { skilledOf, type Way } from './ways.ts';
+import type { Way } from './ways.ts';
+import { skilledOf } from './whoCan.ts';
 
 /** A crew, a zone or a kind of equipment by its row in the work; with a skill, the people of the crew who have it. */
 type ResourceOf = {
@@ -84,7 +85,7 @@ export function resourcesOf(
   }
   const across = new Array<number>(of.length).fill(-1);
   const bankNumber = new Map<string, number>();
-  const banks = crossingSeconds(manning) > 0 ? (['near', 'far'] as const) : [];
+  const banks = manning.crossing > 0 ? (['near', 'far'] as const) : [];
   for (const row of banks.length > 0 ? work.crews.keys() : []) {
     for (const [side, bank] of banks.entries()) {
       bankNumber.set(`${row} ${bank}`, of.length);
@@ -95,7 +96,7 @@ export function resourcesOf(
     }
   }
   const onBank = (task: Task, row: number, people: number) => {
-    const number = bankNumber.get(`${row} ${bankOf(manning, task)}`);
+    const number = bankNumber.get(`${row} ${bankOf(manning.zones, task)}`);
     return number === undefined ? [] : [{ of: number, amount: people }];
   };
 

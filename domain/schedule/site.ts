@@ -1,6 +1,6 @@
 import type { Task } from '../tasks/task.ts';
 import type { Compilation } from './compile.ts';
-import { bankOf, crossingSeconds } from './crossing.ts';
+import { bankOf } from './crossing.ts';
 import { Gate } from './gate.ts';
 import type { Manning } from './manning.ts';
 import type { HandOver } from './plan.ts';
@@ -51,7 +51,7 @@ export class Site {
       const { row } = resources.of[of]!;
       const steps = of < compiled.crewCount ? manning.strengths[row]! : [];
       const here = steps.findLast(({ from }) => from <= past.now)?.people;
-      const crossing = of < compiled.crewCount ? crossingSeconds(manning) : 0;
+      const crossing = of < compiled.crewCount ? manning.crossing : 0;
       const pool = new Pool(here ?? compiled.capacity[of]!, crossing);
       // Crews come first among the resources, so that a crew's row is its number here.
       pools.push(pool);
@@ -104,7 +104,7 @@ export class Site {
   #overlay(number: number, times: Settled): void {
     const task = this.taskOf(number);
     for (const { of, amount } of this.#compilation.resources.held(task, times)) {
-      const bank = bankOf(this.#manning, task);
+      const bank = bankOf(this.#manning.zones, task);
       const wish = { task: number, amount, keepOff: task.keepOff, bank };
       this.sources[of]!.overlay(wish, times.finish);
     }

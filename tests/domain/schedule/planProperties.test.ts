@@ -73,6 +73,20 @@ describe('Any plan', () => {
     );
   });
 
+  it('stays valid when a crew gets one more person for the whole build', () => {
+    fc.assert(
+      fc.property(anyWork, fc.nat(), (work, pick) => {
+        const plan = planned(work, true);
+        const crews = work.crews.map((crew, at) => {
+          if (at !== pick % work.crews.length) return crew;
+          const strength = crew.strength?.map((step) => ({ ...step, people: step.people + 1 }));
+          return { ...crew, people: crew.people + 1, ...(strength && { strength }) };
+        });
+        expect(checkPlan({ ...work, crews }, plan, { crews: true })).toEqual([]);
+      }),
+    );
+  });
+
   it('keeps to the hours of a crew that goes, or is refused for them', () => {
     fc.assert(
       fc.property(
