@@ -42,6 +42,7 @@ export const planWords = {
     noWork: 'There is nothing to plan yet.',
     unreachable: 'No answer. The plan in force stands; try again.',
     search: 'Search for a better plan',
+    searchFirst: 'Search for the best plan',
     searching: 'Searching for a better plan',
     searchBegins: 'Searching. The best plan and the bound stand here as they are found.',
     searchBest: (time: string) => `Opens ${time}.`,

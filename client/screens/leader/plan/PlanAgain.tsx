@@ -35,7 +35,7 @@ export function PlanAgain() {
           disabled={why !== null || at.step === 'planning'}
           onClick={() => void trial.search(changes)}
         >
-          {texts.search}
+          {first ? texts.searchFirst : texts.search}
         </Button>
         {at.step === 'planning' && !at.search ? (
           <>
