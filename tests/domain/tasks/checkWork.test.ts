@@ -25,6 +25,7 @@ describe('What can be wrong with an order of work', () => {
   it('is nothing in a good one', () => {
     expect(workFaults(good)).toEqual([]);
   });
+  const jack = { id: 'jack', name: 'Jack', count: 2 };
 
   it.each<[string, Work, string]>([
     ['an id twice', { ...withTask({ id: 'B' }), links: [] }, '/tasks/1/id'],
@@ -80,10 +81,109 @@ describe('What can be wrong with an order of work', () => {
       { ...good, crews: [{ ...good.crews[0]!, from: 9, to: 9 }] },
       '/crews/0/to',
     ],
+    [
+      'equipment that is not there',
+      { ...withTask({ equipment: [{ id: 'crane', count: 1 }] }), equipment: [jack] },
+      '/tasks/0/equipment/0/id',
+    ],
+    [
+      'more equipment than there is',
+      { ...withTask({ equipment: [{ id: 'jack', count: 3 }] }), equipment: [jack] },
+      '/tasks/0/equipment/0/count',
+    ],
+    [
+      'equipment held twice',
+      withTask({
+        equipment: [
+          { id: 'jack', count: 1 },
+          { id: 'jack', count: 1 },
+        ],
+      }),
+      '/tasks/0/equipment/1/id',
+    ],
+    ['equipment twice', { ...good, equipment: [jack, jack] }, '/equipment/1/id'],
+    ['an unknown crew fixed', withTask({ fixed: { crews: ['none'] } }), '/tasks/0/fixed/crews'],
+    ['a start fixed for never', withTask({ fixed: { start: 2e6 } }), '/tasks/0/fixed/start'],
+    [
+      'more people with a skill than people',
+      withTask({ needs: [{ anyOf: [], people, with: [{ skill: 'weld', people: 9 }] }] }),
+      '/tasks/0/needs/0/with/0/people',
+    ],
+    [
+      'a rest that ends before it begins',
+      { ...good, crews: [{ ...good.crews[0]!, rests: [{ from: 9, to: 9 }] }] },
+      '/crews/0/rests/0/to',
+    ],
+    [
+      'rests that overlap',
+      {
+        ...good,
+        crews: [
+          {
+            ...good.crews[0]!,
+            rests: [
+              { from: 9, to: 30 },
+              { from: 20, to: 40 },
+            ],
+          },
+        ],
+      },
+      '/crews/0/rests/1/from',
+    ],
+    [
+      'strengths out of order',
+      {
+        ...good,
+        crews: [
+          {
+            ...good.crews[0]!,
+            strength: [
+              { from: 9, people: 2 },
+              { from: 9, people: 3 },
+            ],
+          },
+        ],
+      },
+      '/crews/0/strength/1/from',
+    ],
+    [
+      'a skill twice',
+      {
+        ...good,
+        crews: [
+          {
+            ...good.crews[0]!,
+            skilled: [
+              { skill: 'weld', people: 1 },
+              { skill: 'weld', people: 1 },
+            ],
+          },
+        ],
+      },
+      '/crews/0/skilled/1/skill',
+    ],
+    [
+      'nights out of order',
+      {
+        ...good,
+        dark: {
+          spells: [
+            { from: 600, to: 900 },
+            { from: 100, to: 200 },
+          ],
+          factor: 2,
+        },
+      },
+      '/dark/spells/1/from',
+    ],
     ['a zone twice', { ...good, zones: [good.zones[0]!, good.zones[0]!] }, '/zones/1/id'],
     ['a load twice', { ...good, loads: [good.loads[0]!, good.loads[0]!] }, '/loads/1/id'],
   ])('is told with its place: %s', (_, work, path) => {
     expect(workFaults(work).map((fault) => fault.path)).toEqual([path]);
+  });
+
+  it('is not that tasks name equipment where nobody says what there is', () => {
+    expect(workFaults(withTask({ equipment: [{ id: 'crane', count: 9 }] }))).toEqual([]);
   });
 
   it('is not that tasks name crews where there are none to plan with', () => {
