@@ -52,7 +52,9 @@ export class Replanner {
   #lookedAt = Number.NEGATIVE_INFINITY;
   #look: AbortController | null = null;
   #offer: OfferFrame = null;
-  #offered = 0;
+  #gain = 0;
+  /** Every proposal offered for the plan in force: a page may still show one that a fresher has replaced. */
+  readonly #offered = new Set<string>();
   #declined: { readonly plan: Plan | null; readonly gain: number } | null = null;
 
   constructor(live: LiveBuild, parts: ReplannerParts, options: ReplannerOptions) {
@@ -61,6 +63,7 @@ export class Replanner {
     this.#options = options;
     live.onChange((before, after) => {
       if (before.plan === after.plan && before.workNumber === after.workNumber) return;
+      this.#offered.clear();
       this.pause();
       this.#show(null);
     });
@@ -85,8 +88,8 @@ export class Replanner {
 
   /** The leader does not want this proposal: the offer goes, and one like it is not made again. */
   decline(proposal: string): void {
-    if (this.#offer?.proposal !== proposal) return;
-    this.#declined = { plan: this.#live.state.plan, gain: this.#offered };
+    if (!this.#offered.has(proposal)) return;
+    this.#declined = { plan: this.#live.state.plan, gain: this.#gain };
     this.#show(null);
   }
 
@@ -96,7 +99,9 @@ export class Replanner {
     if (openedOf(state).open) return false;
     const since = this.#parts.clock.now().getTime() - this.#lookedAt;
     const changed = matters.some((part) => this.#seen?.[part] !== state[part]);
-    return since >= this.#options.every * (changed ? 1 : quietLooks);
+    // An offer that stands is not taken from under the leader's finger for every tick.
+    const soon = changed && this.#offer === null;
+    return since >= this.#options.every * (soon ? 1 : quietLooks);
   }
 
   async #run(): Promise<void> {
@@ -136,7 +141,8 @@ export class Replanner {
     );
     if (!made.ok || signal.aborted) return null;
     proposals.keep(id, made.value);
-    this.#offered = weighed.gain;
+    this.#gain = weighed.gain;
+    this.#offered.add(id);
     return { proposal: id, basis: made.value.basis, gain: made.value.gain };
   }
 

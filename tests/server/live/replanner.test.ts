@@ -171,6 +171,22 @@ describe('a fresh plan worked out in the background', () => {
     expect(replanner.offer).not.toBeNull();
   });
 
+  it('stands for a while though ticks come in, and is declined by whichever of its plans the page shows', async () => {
+    const { replanner, look, asked, clock, change } = bench();
+    await look();
+    const first = replanner.offer?.proposal ?? '';
+    clock.advance(2);
+    change({ tasks: {} });
+    await look();
+    expect([asked.length, replanner.offer?.proposal]).toEqual([1, first]);
+    clock.advance(4);
+    await look();
+    expect(asked).toHaveLength(2);
+    expect(replanner.offer?.proposal).not.toBe(first);
+    replanner.decline(first);
+    expect(replanner.offer).toBeNull();
+  });
+
   it('gives way to whoever asks for a plan', async () => {
     const { replanner, look, sent } = bench();
     replanner.look();
