@@ -98,6 +98,9 @@ export const leaderWords = {
         `${task}: ${after} min instead of ${before}`,
       people: (task: string, before: string, after: string) =>
         `${task}: ${after} people instead of ${before}`,
+      fixed: (task: string, time: string) => `${task} starts at ${time}, whatever else is planned`,
+      fixedCrews: (task: string, crews: string) => `${task} is done by ${crews}`,
+      freed: (task: string) => `${task} starts when it can`,
       linkAdd: (to: string, from: string) => `${to} comes after ${from}`,
       linkStart: (to: string, from: string) => `${to} comes after the start of ${from}`,
       wait: (minutes: string) => `, ${minutes} later`,

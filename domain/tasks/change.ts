@@ -2,7 +2,7 @@ import { type Static, Type } from 'typebox';
 import type { Fault } from '../fault.ts';
 import { bad, good, type Result } from '../result.ts';
 import { workFaults } from './checkWork.ts';
-import { Id, Minutes, People, type Task } from './task.ts';
+import { Fixed, Id, Minutes, People, type Task } from './task.ts';
 import { Crew, Link, type Work } from './work.ts';
 
 /** A change to the order of work that a leader tries before accepting it. */
@@ -14,6 +14,8 @@ export const Change = Type.Union([
       minutes: Type.Optional(Minutes),
       /** One per need of the task, in order. */
       people: Type.Optional(Type.Array(People)),
+      /** What no plan may do otherwise; null frees the task. */
+      fixed: Type.Optional(Type.Union([Fixed, Type.Null()])),
     },
     { additionalProperties: false },
   ),
@@ -101,8 +103,11 @@ function changeTask(
       expected: `people for each of ${before.needs.length} crews`,
     });
   }
+  const { fixed: held, ...free } = before;
+  const fixed = change.fixed === undefined ? held : change.fixed;
   const after: Task = {
-    ...before,
+    ...free,
+    ...(fixed ? { fixed } : {}),
     minutes: change.minutes ?? before.minutes,
     needs: before.needs.map((need, at) => ({ ...need, people: people?.[at] ?? need.people })),
   };

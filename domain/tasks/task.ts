@@ -58,7 +58,7 @@ const Held = Type.Object(
 );
 
 /** Just when a task starts, in minutes after the start of the build, and crews that take part in it. */
-const Fixed = Type.Object(
+export const Fixed = Type.Object(
   {
     start: Type.Optional(Type.Number({ minimum: 0 })),
     crews: Type.Optional(Type.Array(Id, { minItems: 1 })),

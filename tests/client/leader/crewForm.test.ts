@@ -3,7 +3,14 @@ import { crewIn, emptyCrew, typedOf } from '#client/screens/leader/crews/crewFor
 import { smallBuild } from '../support/smallBuild.ts';
 
 const none = new Set<string>();
-const left = { ...smallBuild.work.crews[0]!, skills: ['welder'], from: 30, to: 150 };
+const left = {
+  ...smallBuild.work.crews[0]!,
+  skills: ['welder'],
+  from: 30,
+  to: 150,
+  rests: [{ from: 60, to: 80 }],
+  strength: [{ from: 90, people: 5 }],
+};
 
 describe('a crew as typed', () => {
   it('comes back as it was, with what the form does not show', () => {

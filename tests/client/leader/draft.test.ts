@@ -58,6 +58,11 @@ describe('a change in words', () => {
   for (const [change, sentence] of [
     [minutes(5), 'Bay 9, left side (57): 5/6/7 min instead of 3/4/7'],
     [people, 'Bay 9, left side (57): 5-6-7 people instead of 4-6-8'],
+    [
+      { kind: 'task', task: 'bay-9-left', fixed: { start: 150, crews: [crew.id] } },
+      'Bay 9, left side (57) starts at 14:00, whatever else is planned; Bay 9, left side (57) is done by Left girder',
+    ],
+    [{ kind: 'task', task: 'bay-9-left', fixed: null }, 'Bay 9, left side (57) starts when it can'],
     [add, 'Move 5 (71) comes after Bay 9, right side (60), 5 min later'],
     [
       { kind: 'link-add', link: { ...link, counts: 'start', wait: 0 } },

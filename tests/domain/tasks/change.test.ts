@@ -38,6 +38,18 @@ describe('Changes to an order of work', () => {
     expect(task?.needs.map(({ anyOf }) => anyOf)).toEqual([['left'], ['right']]);
   });
 
+  it('fix when and by whom a task is done, and free it again', () => {
+    const fix: Change = { kind: 'task', task: 'A', fixed: { start: 30, crews: ['left'] } };
+    const [fixed] = changed(fix).tasks;
+    expect(fixed?.fixed).toEqual({ start: 30, crews: ['left'] });
+    expect(changed(fix, { kind: 'task', task: 'A', minutes: fixed!.minutes }).tasks[0]).toEqual(
+      fixed,
+    );
+    const freed = changed(fix, { kind: 'task', task: 'A', fixed: null }).tasks[0];
+    expect(freed).toEqual(work.tasks[0]);
+    expect(paths({ ...fix, fixed: { crews: ['none'] } })).toEqual(['/tasks/0/fixed/crews']);
+  });
+
   it('add and remove links', () => {
     const link = { from: 'A', to: 'B', counts: 'start' as const, wait: 2 };
     expect(changed({ kind: 'link-add', link }).links).toHaveLength(2);

@@ -68,7 +68,10 @@ export function crewIn(
     ...(wrongHours && { hours: said.timeOrder }),
   };
   if (Object.keys(faults).length > 0) return { crew: null, faults };
+  // What the form has no fields for stays as it was: rests, strength later on, who is lent, who can do what.
+  const { from: _from, to: _to, chief: _chief, ...kept } = before ?? { from: 0, to: 0, chief: '' };
   const crew: Crew = {
+    ...kept,
     id,
     name: typed.name.trim(),
     people: Number(people),

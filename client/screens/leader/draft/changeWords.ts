@@ -51,6 +51,14 @@ function taskSentence(state: Named, change: Extract<Change, { kind: 'task' }>): 
     const before = task?.needs.map((need) => peopleShort(need.people)).join(' and ') ?? '';
     parts.push(said.people(name, before, change.people.map(peopleShort).join(' and ')));
   }
+  if (change.fixed === null) parts.push(said.freed(name));
+  if (change.fixed?.start !== undefined) {
+    parts.push(said.fixed(name, timeOf(state, change.fixed.start)));
+  }
+  if (change.fixed?.crews) {
+    const crews = change.fixed.crews.map((crew) => crewLabel(state, crew)).join(', ');
+    parts.push(said.fixedCrews(name, crews));
+  }
   return parts.join('; ');
 }
 

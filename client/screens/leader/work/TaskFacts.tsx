@@ -4,6 +4,7 @@ import { readiness } from '#domain/progress/views/readiness.ts';
 import { zoneLabel } from '#domain/progress/words.ts';
 import { reasonSentence } from '#domain/schedule/reasonSentence.ts';
 import type { Task } from '#domain/tasks/task.ts';
+import type { Work } from '#domain/tasks/work.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { HoldMark } from '../../../parts/HoldMark.tsx';
 import { TaskMark } from '../../../parts/TaskMark.tsx';
@@ -28,6 +29,9 @@ export function TaskFacts({ task, standing }: Props) {
     [said.place, placeWords(task, (zone) => zoneLabel(state, zone))],
     [said.stores, task.loads.map((load) => loadLabel(state, load)).join(', ')],
     [said.tools, task.tools.join(', ')],
+    [said.holds, equipmentWords(task, state.work)],
+    [said.light, task.daylight ? said.daylight : ''],
+    [said.fixed, task.fixed?.start === undefined ? '' : said.fixedStart(time(task.fixed.start))],
     [said.planned, planned ? said.plannedTimes(time(planned.start), time(planned.finish)) : ''],
   ];
   return (
@@ -85,6 +89,11 @@ export function TaskFacts({ task, standing }: Props) {
 
 function statusWords(task: Task, { hold, status }: TaskState): string {
   return task.hold ? words.hold[hold] : words.status[status];
+}
+
+function equipmentWords({ equipment = [] }: Task, work: Work): string {
+  const nameOf = (id: string) => work.equipment?.find((one) => one.id === id)?.name ?? id;
+  return equipment.map(({ id, count }) => `${count} ${nameOf(id)}`).join(', ');
 }
 
 function placeWords({ place, zones }: Task, zoneName: (zone: string) => string): string {

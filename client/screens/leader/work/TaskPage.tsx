@@ -4,6 +4,7 @@ import { PageLink } from '../../../parts/PageLink.tsx';
 import { words } from '../../../words/words.ts';
 import { Findings } from '../../inspector/Findings.tsx';
 import { useLeader } from '../useLeader.ts';
+import { EditFixed } from './EditFixed.tsx';
 import { EditLinks } from './EditLinks.tsx';
 import { EditMinutes } from './EditMinutes.tsx';
 import { KeepOffPanel } from './KeepOffPanel.tsx';
@@ -61,6 +62,7 @@ export function TaskPage({ id }: { readonly id: string }) {
             <>
               <p className="second">{said.editMore}</p>
               <EditMinutes task={task} />
+              {standing.status === 'to-come' ? <EditFixed task={task} /> : null}
             </>
           )}
           <EditLinks task={task} open={standing.status !== 'done'} />
