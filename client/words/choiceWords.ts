@@ -3,6 +3,7 @@ export const choiceWords = {
   choice: {
     title: 'Which bridge',
     lead: 'Every bridge of the kit that reaches, carries and can be launched here, as its tip lands, all at one scale.',
+    noneFits: 'No bridge of this kit fits here',
     working: 'Planning and forecasting each of them',
     stop: 'Stop',
     stopped: 'Stopped: the times are not worked out.',

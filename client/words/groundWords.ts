@@ -46,6 +46,7 @@ export const groundWords = {
       rollerFall: '%',
       loadClass: '',
     },
+    soilsShort: { '': 'ground not known', firm: 'firm ground', soft: 'soft ground' },
     hangs: 'The answer hangs on it.',
     more: { near: 'More of the near bank', far: 'More of the far bank' },
     moreUnknown: (count: number) => (count === 0 ? 'all measured' : `${count} not measured`),

@@ -16,7 +16,15 @@ export function ChoiceList({ design }: { readonly design: Design }) {
   const { choice } = facts;
   const { kit } = kits;
   const said = words.choice;
-  if (!choice || !ground || !kit || choice.fitting.length === 0) return null;
+  if (!choice || !ground || !kit) return null;
+  if (choice.fitting.length === 0) {
+    return (
+      <section className="stack-wide" aria-label={said.title}>
+        <h2>{said.noneFits}</h2>
+        <RuledOutList ruledOut={choice.ruledOut} />
+      </section>
+    );
+  }
   const ranked = rankChoices(choice.fitting, times.times);
   const launchings = ranked.map(({ choice: { bridge } }): Launching => ({ bridge, kit, ground }));
   const reach = choiceReach(launchings);

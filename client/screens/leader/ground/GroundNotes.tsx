@@ -26,7 +26,7 @@ function Advice({ design }: { readonly design: Design }) {
     kits.kit,
     facts.stages,
     latest.length > 0 ? Math.min(...latest) : null,
-  ).map(({ sentence }) => sentence);
+  );
   const soft = facts.softBanks.map(({ bank, minutes: more }) =>
     more < 0.5 ? said.openingNot(bank) : said.opening(bank, minutes(more)),
   );
@@ -34,7 +34,13 @@ function Advice({ design }: { readonly design: Design }) {
     ({ bank, newtons, pressure }) =>
       `${said.footing(bank, kilonewtons(newtons))}${pressure === null ? '' : said.footingUnder(`${pressure.toFixed(0)} kPa`)}${ground[bank].strength === null ? said.footingUnknown : ''}.`,
   );
-  const sentences = [...advice, ...soft, ...rollers, ...waterSentence(design)];
+  const sentences = [
+    ...advice.map(({ sentence }) => sentence),
+    ...soft,
+    ...rollers,
+    // Said already where it comes too soon.
+    ...(advice.some(({ code }) => code === 'water') ? [] : waterSentence(design)),
+  ];
   return (
     <section className="stack">
       <h3>{said.advice}</h3>

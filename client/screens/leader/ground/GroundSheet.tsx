@@ -24,7 +24,7 @@ export function GroundSheet({ ground }: { readonly ground: Ground }) {
             <dt>{said.bank[bank]}</dt>
             <dd>
               {ground[bank].kind === 'made' ? said.made : said.natural},{' '}
-              {said.soils[ground[bank].soil ?? '']}
+              {said.soilsShort[ground[bank].soil ?? '']}
             </dd>
           </div>
         ))}
