@@ -39,6 +39,7 @@ export class ExactSolver {
   readonly #learning: Learning;
   readonly #random: Random;
   readonly #shouldStop: () => boolean;
+  #mostNogoods = FIRST_NOGOODS;
 
   /** Looks for schedules shorter than `length`. Effort is counted as Propagation says. */
   constructor(
@@ -91,7 +92,7 @@ export class ExactSolver {
         if (left > 0 && !this.#shouldStop()) continue;
         propagation.backTo(0);
         if (!propagation.run()) return 'none shorter';
-        if (this.#nogoods.count > MOST_NOGOODS) propagation.tidy();
+        this.#tidy();
         return 'spent';
       }
       while (held < lead.hold.length && !this.#decideHeld(lead.hold[held]!, lead.leanOn)) held += 1;
@@ -101,6 +102,12 @@ export class ExactSolver {
         return 'shorter';
       }
     }
+  }
+
+  #tidy(): void {
+    if (this.#nogoods.count <= this.#mostNogoods) return;
+    this.#propagation.tidy();
+    this.#mostNogoods *= MORE_NOGOODS;
   }
 
   #decide(bound: number, value: number): void {
@@ -157,4 +164,6 @@ export class ExactSolver {
   }
 }
 
-const MOST_NOGOODS = 4000;
+/** Nogoods kept before the first time of forgetting, and how many more each time. */
+const FIRST_NOGOODS = 8000;
+const MORE_NOGOODS = 1.15;

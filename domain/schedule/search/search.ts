@@ -78,7 +78,7 @@ class Search {
     let until = 0;
     do {
       until += stint;
-      this.#breed(until - stint * (1 - bredShare(stint)), stint);
+      this.#breed(until - stint * (1 - bredShare(stint, this.#problem.tasks)), stint);
       this.#resolve(until);
       stint *= 3;
     } while (!this.#isOver());
@@ -156,10 +156,13 @@ function populationSize(stint: number): number {
 }
 
 /** How much of a stint is bred; the rest re-solves. Measured on generated instances, not derived. */
-function bredShare(stint: number): number {
+function bredShare(stint: number, tasks: number): number {
+  if (tasks <= SMALL && stint > 8000) return 0.1;
   return stint < 2500 ? 0.4 : 0.65;
 }
 
+/** What is as small as this is better searched through than bred. */
+const SMALL = 40;
 const FIRST_STINT = 1000;
 const MOST_EQUALS = 30;
 const MOST_LISTS = 16_000_000;
