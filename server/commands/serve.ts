@@ -13,6 +13,8 @@ import { keepKitsIn, withOwnKits } from '../ownKits.ts';
 import { places, programVersion } from '../places.ts';
 import { randomIds, systemClock } from '../ports.ts';
 import type { App, OpenDemo } from '../site.ts';
+import { threadsHavePriority } from '../workers/lowPriority.ts';
+import { processSearcher } from '../workers/processSearcher.ts';
 import { threadPlanner } from '../workers/threadPlanner.ts';
 import { threadSearcher } from '../workers/threadSearcher.ts';
 import { faultLine } from './faultLine.ts';
@@ -46,7 +48,7 @@ export async function run(args: string[], io: CommandIo): Promise<number> {
   for (const fault of known.faults) io.err(faultLine(fault));
   const ledger = await openSqliteLedger(join(options.data, ledgerFile));
   const planner = threadPlanner(places.workers);
-  const searcher = threadSearcher(places.workers);
+  const searcher = (threadsHavePriority ? threadSearcher : processSearcher)(places.workers);
   try {
     const version = programVersion();
     const program = `spanwright ${version}`;

@@ -1,15 +1,16 @@
 import { constants, setPriority } from 'node:os';
 
+/** Whether a thread can have a priority of its own: on Linux alone. Elsewhere the call would slow the whole process. */
+export const threadsHavePriority = process.platform === 'linux';
+
 /**
- * Lets everything else on the machine go first, so that a long search takes only what nobody wants. Linux counts the
- * priority of each thread by itself: there it is lowered for the calling thread alone. Elsewhere the call would slow
- * the whole server, and is left out: the search is one thread, and other cores stay free.
+ * Lets everything else on the machine go first, so that a long search takes only what nobody wants. In a thread on
+ * Linux it is that thread alone, and those that it starts; else the whole process.
  */
-export function lowerThreadPriority(): void {
-  if (process.platform !== 'linux') return;
+export function lowerPriority(): void {
   try {
     setPriority(constants.priority.PRIORITY_LOW);
   } catch {
-    // A container may forbid it; the search then shares the machine like any other thread.
+    // A container may forbid it; the search then shares the machine like anything else.
   }
 }

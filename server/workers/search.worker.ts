@@ -1,6 +1,6 @@
-import { lowerThreadPriority } from './lowPriority.ts';
+import { lowerPriority, threadsHavePriority } from './lowPriority.ts';
 import { searchOf } from './searchJob.ts';
 import { serveJobs } from './serveJobs.ts';
 
-lowerThreadPriority();
+if (threadsHavePriority) lowerPriority();
 serveJobs(searchOf);

@@ -1,5 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { places } from '#server/places.ts';
+import { processSearcher } from '#server/workers/processSearcher.ts';
 import type { SearchJob } from '#server/workers/searcher.ts';
 import { threadSearcher } from '#server/workers/threadSearcher.ts';
 import type { PlanNews } from '#shared/wirePlan.ts';
@@ -8,8 +9,13 @@ import { checkPlan } from '#tests/support/checkPlan.ts';
 import { randomWork } from '#tests/support/randomWork.ts';
 import { smallWork } from '#tests/support/smallWork.ts';
 
-const threads = threadSearcher(places.workers);
-afterAll(() => threads.close());
+const searchers = {
+  thread: threadSearcher(places.workers),
+  process: processSearcher(places.workers),
+};
+afterAll(async () => {
+  await Promise.all(Object.values(searchers).map((searcher) => searcher.close()));
+});
 
 const past = { now: 0, tasks: [] };
 
@@ -22,7 +28,7 @@ const large: SearchJob = {
   seconds: 100,
 };
 
-describe('a long search in a thread', () => {
+describe.each(Object.entries(searchers))('a long search in a %s', (_, searcher) => {
   it('ends by itself when nothing can be better', async () => {
     const news: PlanNews[] = [];
     const work = smallWork(
@@ -32,7 +38,7 @@ describe('a long search in a thread', () => {
       ],
       { crews: [{ id: 'left', people: 1 }] },
     );
-    const found = await threads.search(
+    const found = await searcher.search(
       { ...large, work },
       { onNews: (latest) => void news.push(latest) },
     );
@@ -43,7 +49,7 @@ describe('a long search in a thread', () => {
   it('keeps to its time and finds a plan that stands the check', async () => {
     const begun = performance.now();
     const { work, plan: accepted } = demoBuild(50);
-    const found = await threads.search({ ...large, work, accepted, seconds: 1 });
+    const found = await searcher.search({ ...large, work, accepted, seconds: 1 });
     expect(performance.now() - begun).toBeLessThan(15_000);
     if (!found.ok) throw new Error(found.reason.sentence);
     expect(checkPlan(work, found.value, { crews: true })).toEqual([]);
@@ -53,7 +59,7 @@ describe('a long search in a thread', () => {
     const begun = performance.now();
     const take = new AbortController();
     const news: PlanNews[] = [];
-    const found = await threads.search(large, {
+    const found = await searcher.search(large, {
       take: take.signal,
       onNews: (latest) => {
         news.push(latest);
@@ -70,18 +76,18 @@ describe('a long search in a thread', () => {
 
   it('is given up at once, and the next one has its turn', async () => {
     const stop = new AbortController();
-    const running = threads.search(large, {
+    const running = searcher.search(large, {
       signal: stop.signal,
       onProgress: () => stop.abort(new Error('not wanted')),
     });
     await expect(running).rejects.toThrow('not wanted');
-    const next = await threads.search({ ...large, seconds: 1 });
+    const next = await searcher.search({ ...large, seconds: 1 });
     expect(next.ok).toBe(true);
   });
 
   it('says how far it is', async () => {
     const steps: number[] = [];
-    await threads.search(
+    await searcher.search(
       { ...large, seconds: 1 },
       { onProgress: (done, of) => void steps.push(done / of) },
     );
