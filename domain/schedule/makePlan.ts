@@ -22,7 +22,10 @@ export type PlanOptions = {
   /** False: as many people as anybody wants; zones and keep-off still hold. */
   readonly crews: boolean;
   readonly past?: Past | undefined;
-  /** Most schedules to try. By default enough for a good plan well within a second. */
+  /**
+   * Most schedules to try. By default enough for a good plan well within a second; from `Number.MAX_SAFE_INTEGER` on it
+   * goes on until stopped, until no faster order exists, or until it has long gained nothing.
+   */
   readonly effort?: number | undefined;
   readonly seed?: number | undefined;
   /** Asked before each schedule but the first: true takes the best found so far. */
@@ -60,9 +63,7 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
   }
   const { compiled } = compilation.value;
   const bound = lowerBound(compiled);
-  const { seed = 1, shouldStop, report } = options;
-  const { effort = shouldStop ? Number.POSITIVE_INFINITY : defaultEffort(compiled.count) } =
-    options;
+  const { effort = defaultEffort(compiled.count), seed = 1, shouldStop, report } = options;
   const start = options.near ?? options.from;
   const like =
     start &&
@@ -77,6 +78,7 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
     bound,
     shouldStop,
     like,
+    keep: options.near !== undefined,
     report:
       report &&
       ((opening, lower, schedules) =>

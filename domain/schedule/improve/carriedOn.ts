@@ -73,8 +73,8 @@ function arcsInto(work: Work, { handOvers }: Plan): Map<string, Arc[]> {
   for (const { from, to, counts, wait } of work.links) {
     add(to, { from, counts, wait });
   }
-  for (const { from, to, wait = 0 } of handOvers) {
-    add(to, { from, counts: 'finish', wait });
+  for (const { from, to } of handOvers) {
+    add(to, { from, counts: 'finish', wait: 0 });
   }
   return into;
 }

@@ -1,10 +1,12 @@
 import type { Compiled } from '../compile.ts';
 import { priorityKeys } from '../priorities.ts';
+import { Random } from '../search/random.ts';
 import { search } from '../search/search.ts';
 import { type Individual, remember } from './individual.ts';
 import { Placer } from './placer.ts';
 import { type PlainView, plainOf } from './plainOf.ts';
 import type { Found, SearchOptions } from './searchOptions.ts';
+import { tidy, tidyingTries } from './tidy.ts';
 import { withTheRest } from './withTheRest.ts';
 
 /**
@@ -50,7 +52,9 @@ export class PlainPlanSearch {
         this.#view.problem,
         {
           seed,
-          schedules: Math.max(1, effort - spent),
+          ...(effort < Number.MAX_SAFE_INTEGER && {
+            schedules: Math.max(1, effort - tidyingTries(effort) - spent),
+          }),
           shouldStop: () => this.#isOver(),
         },
         {
@@ -59,12 +63,15 @@ export class PlainPlanSearch {
         },
       );
     }
-    const schedule = this.#best && withTheRest(this.#placer, this.#best, rules);
-    if (!schedule) {
+    if (this.#best === null) {
       return null;
     }
-    const { opening } = this.#best!;
-    return { schedule, opening, bound: this.#lower, schedules: this.#schedules };
+    const tries = tidyingTries(effort);
+    const mayGoOn = () => this.#options.shouldStop?.() !== true;
+    const settled = tidy(this.#placer, new Random(seed), this.#best, tries, mayGoOn);
+    const schedule = withTheRest(this.#placer, settled, rules);
+    const { opening } = settled;
+    return schedule && { schedule, opening, bound: this.#lower, schedules: this.#schedules };
   }
 
   #placeLike(starts: Int32Array): void {

@@ -4,10 +4,12 @@ import { Random } from '../search/random.ts';
 import { boundSearch } from './boundSearch.ts';
 import type { CrowdBound } from './crowds/crowdBound.ts';
 import { areAlike, type Individual, remember } from './individual.ts';
+import { keepOrders } from './keepOrders.ts';
 import { Placer } from './placer.ts';
 import { plainOf } from './plainOf.ts';
 import { Population } from './population.ts';
 import type { Found, SearchOptions } from './searchOptions.ts';
+import { tidy, tidyingTries } from './tidy.ts';
 import { WindowSearch } from './windowSearch.ts';
 import { withTheRest } from './withTheRest.ts';
 
@@ -28,9 +30,12 @@ const fine = 1200;
 /** Windows in a row that gain nothing before the round ends. */
 const patience = 60;
 
-/** Steps of the search for a bound for each schedule made, in searches of at least so many schedules. */
-const boundSteps = 0.4;
-const boundFrom = 3000;
+/**
+ * Steps of the search for a bound for each schedule made, once so many schedules of a hundred tasks have been made; of
+ * more tasks more, since it takes the longer to say anything.
+ */
+const boundSteps = 1.5;
+const boundFrom = 1000;
 
 /** Different schedules remembered that open as early as the best. */
 const mostEquals = 20;
@@ -39,7 +44,7 @@ const mostEquals = 20;
 const mostRounds = 60;
 
 /** A search without a limit ends when so many schedules, and so many times those before the last gain, gained nothing. */
-const vain = 20_000;
+const vain = 60_000;
 const vainTimes = 3;
 
 /**
@@ -90,12 +95,23 @@ export class PlanSearch {
       stint *= longer;
       until = Math.max(until, this.#schedules);
     }
-    const schedule = this.#best && withTheRest(this.#placer, this.#best, this.#rules);
-    if (!schedule) {
+    if (this.#best === null) {
       return null;
     }
-    const { opening } = this.#best!;
-    return { schedule, opening, bound: this.#lower, schedules: this.#schedules };
+    const settled = this.#settled(this.#best);
+    const schedule = withTheRest(this.#placer, settled, this.#rules);
+    const { opening } = settled;
+    return schedule && { schedule, opening, bound: this.#lower, schedules: this.#schedules };
+  }
+
+  /** What is left to choose once the opening is settled: orders kept, or else less idle time and fewer changes of crew. */
+  #settled(best: Individual): Individual {
+    const { like, keep, effort, shouldStop } = this.#options;
+    const mayGoOn = () => shouldStop?.() !== true;
+    if (like && keep) {
+      return keepOrders(this.#placer, this.#random, best, like, mayGoOn);
+    }
+    return tidy(this.#placer, this.#random, best, tidyingTries(effort), mayGoOn);
   }
 
   #fromLike(): void {
@@ -167,16 +183,27 @@ export class PlanSearch {
 
   #round(base: Individual, units: number): void {
     const { now, pinned } = this.#placer;
-    const key = this.#windowsOf(base, units).round(base, patience);
-    now.way.set(base.way);
-    pinned.fill(1);
-    const opening = this.#placer.forward(key);
-    this.#note(opening);
-    if (opening < Number.POSITIVE_INFINITY) {
-      pinned.fill(0);
-      this.#placer.pushToEnd(opening);
-      this.#note(this.#placer.forward(now.start));
+    let last: Individual | null = null;
+    this.#windowsOf(base, units).round(base, patience, (key) => {
+      now.way.set(base.way);
+      pinned.fill(1);
+      const opening = this.#placer.forward(key);
+      this.#note(opening);
+      last = opening < Number.POSITIVE_INFINITY ? remember(now, opening) : last;
+    });
+    if (last && !this.#isOver()) {
+      this.#justify(last);
     }
+  }
+
+  /** Pushes a schedule to its end and back, with all ways open. */
+  #justify({ start, way, opening }: Individual): void {
+    const { now, pinned } = this.#placer;
+    now.start.set(start);
+    now.way.set(way);
+    pinned.fill(0);
+    this.#placer.pushToEnd(opening);
+    this.#note(this.#placer.forward(now.start));
   }
 
   /** Windows with the same ways and unit go on from what they have learned. */
@@ -209,12 +236,13 @@ export class PlanSearch {
   }
 
   #raiseBound(schedules: number): void {
-    if (this.#options.effort < boundFrom || this.#isOver()) {
+    const from = boundFrom * (this.#compiled.count / 100) ** 4;
+    if (this.#schedules < from || this.#isOver()) {
       return;
     }
     const { opening } = this.#best!;
     if (this.#bounds === undefined) {
-      this.#bounds = boundSearch(this.#compiled, this.#lower, opening);
+      this.#bounds = boundSearch(this.#compiled, this.#lower, this.#best!);
     }
     this.#bounds?.run(Math.ceil(boundSteps * schedules));
     const lower = Math.min(opening, this.#bounds?.lower ?? 0);
@@ -233,8 +261,8 @@ export class PlanSearch {
     const spent = this.#schedules;
     return (
       (this.#best !== null && this.#best.opening <= this.#lower) ||
-      spent >= effort ||
-      (effort === Number.POSITIVE_INFINITY && spent > vain + vainTimes * this.#gainedAt) ||
+      spent >= effort - tidyingTries(effort) ||
+      (effort >= Number.MAX_SAFE_INTEGER && spent > vain + vainTimes * this.#gainedAt) ||
       shouldStop?.() === true
     );
   }

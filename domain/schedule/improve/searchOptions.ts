@@ -1,7 +1,7 @@
 import type { Schedule } from '../schedule.ts';
 
 export type SearchOptions = {
-  /** Most schedules to make; `Infinity`: until stopped, proven, or nothing has been gained for long. */
+  /** Most schedules to make; from `Number.MAX_SAFE_INTEGER` on: until stopped, proven, or long without a gain. */
   readonly effort: number;
   readonly seed: number;
   /** Seconds; nothing opens earlier. */
@@ -10,6 +10,8 @@ export type SearchOptions = {
   readonly shouldStop?: (() => boolean) | undefined;
   /** A schedule to take order and ways from before any rule. */
   readonly like?: Schedule | undefined;
+  /** Whether `like` are orders that people have: changing them then costs minutes. */
+  readonly keep?: boolean | undefined;
   /** Told of each better schedule and each higher bound, in seconds, and how many schedules were made. */
   readonly report?: ((opening: number, bound: number, schedules: number) => void) | undefined;
 };

@@ -40,10 +40,10 @@ export class WindowSearch {
   }
 
   /**
-   * Goes on from the order of `base` until so many windows in a row have gained nothing. Returns what to take the tasks of
-   * the work in order by; valid until the next round.
+   * Goes on from the order of `base` until so many windows in a row have gained nothing. `onShorter` is told of each
+   * shorter schedule: what to take the tasks of the work in order by, valid until it returns.
    */
-  round(base: Individual, patience: number): Float64Array {
+  round(base: Individual, patience: number, onShorter: (key: Float64Array) => void): void {
     let now = this.#placed(base);
     this.#solver ??= new ExactSolver(
       this.view.problem,
@@ -65,15 +65,19 @@ export class WindowSearch {
       if (outcome === 'shorter') {
         now = this.#justified({ side: 0, starts: solver.starts.slice(), length: solver.length });
         solver.improve(now.starts, now.length);
+        onShorter(this.#keyOf(now));
         idle = 0;
       } else {
         idle += 1;
         this.#open = Math.min(this.view.problem.tasks, this.#open * growth);
       }
     }
+  }
+
+  #keyOf({ starts }: PlainIndividual): Float64Array {
     for (const [task, number] of this.view.numbers.entries()) {
       if (number >= 0) {
-        this.#key[number] = now.starts[task]!;
+        this.#key[number] = starts[task]!;
       }
     }
     return this.#key;

@@ -1,5 +1,6 @@
 import type { Compiled } from '../../compile.ts';
 import type { HeadsAndTails } from '../../headsAndTails.ts';
+import { finishOf, type Schedule } from '../../schedule.ts';
 import type { Crowd, Heaviest } from './heaviest.ts';
 import { type Stretch, stretches } from './stretches.ts';
 
@@ -13,6 +14,9 @@ const parts = 3;
 
 /** Steps of the programme between two looks at what can be claimed already. */
 const between = 150;
+
+/** Crowds that are looked at again before new ones are made. */
+const mostKnown = 1000;
 
 const small = 1e-7;
 
@@ -50,6 +54,7 @@ export class CrowdBound {
   readonly #worth: Float64Array;
   readonly #column: Float64Array;
   readonly #weight: Float64Array;
+  #known: (readonly number[])[] = [];
   #at = 0;
   #steps = 0;
 
@@ -104,8 +109,43 @@ export class CrowdBound {
     }
   }
 
+  /** Starts from the crowds of a schedule: those that run whenever a task starts. */
+  know({ start, way }: Schedule): void {
+    const runs = this.#tasks.map((task) => {
+      const w = way[task]!;
+      return { w, from: start[task]!, to: finishOf(this.#compiled, w, start[task]!) };
+    });
+    for (const { from: moment } of runs) {
+      const now = runs.filter(({ from, to }) => from <= moment && to > moment);
+      this.#known.push(now.map(({ w }) => w));
+    }
+  }
+
+  /** The heaviest of the crowds known, for the middle of the build. */
+  #heaviestKnown(): Crowd {
+    let ways: readonly number[] = [];
+    let most = 0;
+    for (const known of this.#known) {
+      let weight = 0;
+      for (const w of known) {
+        const worth = this.#worth[this.#rowOf[this.#taskOf[w]!]!]!;
+        weight += (worth * this.#unit) / this.#compiled.seconds[w]!;
+      }
+      if (weight > most) {
+        most = weight;
+        ways = known;
+      }
+    }
+    return { ways, weight: most, heaviest: false };
+  }
+
   /** Takes in one crowd that is worth more than its time. */
   #step(): void {
+    const known = this.#heaviestKnown();
+    if (known.weight > 1 + small) {
+      this.#takeIn(known, 0, 1);
+      return;
+    }
     for (let tried = 0; tried < this.#stretches.length; tried += 1) {
       const part = this.#at % this.#stretches.length;
       const price = part === 0 ? 1 : -this.#worth[this.#tasks.length + part - 1]!;
@@ -115,6 +155,10 @@ export class CrowdBound {
       }
       if (crowd.weight > price + small) {
         this.#takeIn(crowd, part, price);
+        this.#known.push(crowd.ways);
+        if (this.#known.length > mostKnown) {
+          this.#known = this.#known.slice(-mostKnown / 2);
+        }
         return;
       }
       this.#at += 1;
