@@ -37,7 +37,7 @@ export function checkCrossing(work: Work, plan: Plan, now = 0): string[] {
   });
 }
 
-function bankOf(work: Work, id: string): string | null {
+export function bankOf(work: Work, id: string): string | null {
   const zones = work.tasks.find((task) => task.id === id)?.zones ?? [];
   const banks = work.zones.filter((zone) => zones.includes(zone.id)).map(({ bank }) => bank);
   if (banks.includes('near') === banks.includes('far')) return null;
