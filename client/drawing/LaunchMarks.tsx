@@ -27,6 +27,8 @@ export function LaunchMarks({ view, launching, moment }: Props) {
   const centre = x(held.centre);
   const tips = held.margin < 0;
   const reach = front - over;
+  // Over the far bank the words would stand on its line.
+  const near = x(landsAt) - x(front) < 80;
   const label = wide
     ? words.launch.balance(centreWords(held.margin, held.landed))
     : metres(held.margin);
@@ -78,13 +80,13 @@ export function LaunchMarks({ view, launching, moment }: Props) {
           </text>
         </g>
       ))}
-      {wide && reach > 1 ? <Reach view={view} from={over} to={front} /> : null}
+      {wide && reach > 1 ? <Reach view={view} from={over} to={front} landed={held.landed} /> : null}
       {wide && !held.landed && held.sag !== null && front > 2 ? (
         <text
           className="d-text small"
-          x={x(front) + 6}
-          y={y(rollerHeight - held.sag) + 12}
-          textAnchor="start"
+          x={x(front) + (near ? -6 : 6)}
+          y={y(rollerHeight - held.sag) + (near ? 16 : 12)}
+          textAnchor={near ? 'end' : 'start'}
         >
           {words.launch.tipMark(metres(held.sag, 2))}
         </text>
@@ -98,12 +100,15 @@ function Reach({
   view: { x, y },
   from,
   to,
+  landed,
 }: {
   readonly view: StripView;
   readonly from: number;
   readonly to: number;
+  readonly landed: boolean;
 }) {
-  const level = y(0) + 24;
+  // Once landed what the landing rollers carry stands over the line.
+  const level = y(0) + (landed ? 36 : 24);
   const middle = (x(from) + x(to)) / 2;
   const text = words.launch.overhangMark(metres(to - from));
   // In the gap there is air under the bridge; the words need their own paper where the line is short.

@@ -52,6 +52,8 @@ export const choiceWords = {
     moves: 'Moves',
     movesAre: (moves: number, tasks: number) => `${moves}, of ${tasks} tasks`,
     take: 'Take this one',
+    wantedOther: (name: string) => `The wanted one is another: ${name}. Why stands below.`,
+    takeWanted: 'Take the wanted one',
     taken: 'This one is looked at.',
     ruledOut: 'What rules the others out',
     ruledName: (bays: string, nose: string) => `${bays} bays${nose}`,

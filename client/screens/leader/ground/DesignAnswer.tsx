@@ -1,7 +1,10 @@
+import { Button } from '../../../parts/Button.tsx';
 import { words } from '../../../words/words.ts';
 import { BridgeAnswer } from './BridgeAnswer.tsx';
+import { rankChoices } from './choiceOrder.ts';
 import { GroundNotes } from './GroundNotes.tsx';
 import { SiteFigure } from './SiteFigure.tsx';
+import { keyOf } from './useChoiceTimes.ts';
 import type { Design } from './useDesign.ts';
 
 /** The side view as it grows, and the bridge; or every limit that binds, with what would free it. */
@@ -28,8 +31,28 @@ export function DesignAnswer({ design }: { readonly design: Design }) {
         {bridge && ground ? (
           <BridgeAnswer bridge={bridge} wanted={ground.loadClass} roomBehind={ground.roomBehind} />
         ) : null}
+        {bridge ? <WantedOther design={design} /> : null}
         <GroundNotes design={design} />
       </div>
     </>
+  );
+}
+
+/** Where the bridge that is looked at is not the wanted one: which that is, and a way to it. */
+function WantedOther({ design }: { readonly design: Design }) {
+  const { facts, times, design: answer } = design;
+  const said = words.choice;
+  const wanted = rankChoices(facts.choice?.fitting ?? [], times.times)[0]?.choice.bridge;
+  if (!wanted || !answer?.ok || keyOf(wanted) === keyOf(answer.value)) return null;
+  return (
+    <div className="notice row">
+      <p>{said.wantedOther(said.name(wanted.bays, wanted.nose))}</p>
+      <Button
+        className="no-print"
+        onClick={() => design.setWish({ bays: String(wanted.bays), nose: String(wanted.nose) })}
+      >
+        {said.takeWanted}
+      </Button>
+    </div>
   );
 }

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useDeferredValue, useMemo } from 'react';
 import type { Launching } from '../../../drawing/launchMoment.ts';
 import { words } from '../../../words/words.ts';
 import { LaunchStages } from '../launch/LaunchStages.tsx';
@@ -8,6 +8,11 @@ import './ground.css';
 
 /** Below the ground and its answer: the choice between bridges, and how the one looked at gets over. */
 export function DesignMore({ design }: { readonly design: Design }) {
+  // Many drawings: what is typed is shown first.
+  return <Below design={useDeferredValue(design)} />;
+}
+
+const Below = memo(function Below({ design }: { readonly design: Design }) {
   const { design: answer, ground, kits, work } = design;
   const launching = useMemo(
     (): Launching | null =>
@@ -25,4 +30,4 @@ export function DesignMore({ design }: { readonly design: Design }) {
       ) : null}
     </div>
   );
-}
+});

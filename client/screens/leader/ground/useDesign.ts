@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import { designBridge, type Wish } from '#domain/bridge/design.ts';
 import type { Ground } from '#domain/bridge/ground.ts';
@@ -19,6 +19,7 @@ import {
 } from './groundForm.ts';
 import { useChoiceTimes } from './useChoiceTimes.ts';
 import { useKits } from './useKits.ts';
+import { useSettled } from './useSettled.ts';
 import { noWish, type TypedWish, wishIn } from './wish.ts';
 
 type About = {
@@ -33,6 +34,9 @@ type About = {
   /** When work begins, for the daylight; null where nobody has said. */
   readonly start: string | null;
 };
+
+/** Milliseconds without a key until what takes long is worked out. */
+const pause = 350;
 
 /** A ground while it is typed, and the bridge that answers it, designed here as by the server. */
 export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore, start }: About) {
@@ -58,9 +62,9 @@ export function useDesign({ api, key, name, zone, ground: before, kit: kitBefore
     const ordered = design?.ok && kit ? orderOfWork(design.value, kit) : null;
     return ordered?.ok ? ordered.value : null;
   }, [design, kit]);
-  // Some tenths of a second: what is typed is shown first.
-  const later = useDeferredValue(ground);
-  const laterWish = useDeferredValue(wish);
+  // Tenths of a second on a desk, more on a phone: not between two keys.
+  const later = useSettled(ground, pause);
+  const laterWish = useSettled(wish, pause);
   const facts = useMemo(
     () =>
       later && kit && listed && laterWish.ok
