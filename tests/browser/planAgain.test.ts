@@ -16,14 +16,15 @@ it.each(Object.keys(sizes) as Size[])(
     await page.getByRole('link', { name: /Bay 11, left side/ }).click();
     const change = page.getByRole('region', { name: 'Change it' });
 
-    // Numbers that do not rise are refused where they stand.
+    // Numbers that do not rise are refused where they stand. Minutes and people come first, a fixed start after them.
+    const add = change.getByRole('button', { name: 'Add to the changes' }).first();
     const minutes = change.getByRole('group', { name: 'Minutes' });
     await minutes.getByLabel('Likely').fill('40');
-    await change.getByRole('button', { name: 'Add to the changes' }).click();
+    await add.click();
     await minutes.getByText('Quick, likely and slow in rising order, in minutes.').waitFor();
     await minutes.getByLabel('Slow').fill('80');
     await change.getByRole('group', { name: 'People of Left girder' }).getByLabel('Most').fill('7');
-    await change.getByRole('button', { name: 'Add to the changes' }).click();
+    await add.click();
     await page.getByText('1 change is not planned yet.').waitFor();
     const before = await build.state();
 
