@@ -58,6 +58,8 @@ export type Compiled = Omit<LinkArrays, 'numbers'> & {
 /** The compiled work with what leads back from its numbers. */
 export type Compilation = {
   readonly compiled: Compiled;
+  /** The same with more freedom: where not all ways to man a task are among those above. Bounds read this. */
+  readonly forBounds: Compiled;
   /** By number: the task and its ways. */
   readonly tasks: readonly Task[];
   readonly ways: readonly Way[];
@@ -75,6 +77,9 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
   const tasks: Task[] = [];
   const ways: Way[] = [];
   const wayHead = [0];
+  const bounding: Way[] = [];
+  const boundingHead = [0];
+  let anyLeftOut = false;
   // By number over all tasks: the number among those still to be planned, -1 where settled.
   const numbers = new Int32Array(links.rows.length).fill(-1);
   for (const [at, row] of links.rows.entries()) {
@@ -88,8 +93,12 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     }
     numbers[at] = tasks.length;
     tasks.push(task);
-    ways.push(...found.value);
+    const { list, leftOut } = found.value;
+    ways.push(...list);
     wayHead.push(ways.length);
+    anyLeftOut ||= leftOut !== null;
+    bounding.push(...(leftOut ? [leftOut] : list));
+    boundingHead.push(bounding.length);
   }
   const resources = resourcesOf(manning, past, tasks, wayHead, ways);
   const { crossing } = manning;
@@ -99,14 +108,9 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     count: tasks.length,
     ...open,
     release: releases(manning, past, links, numbers, tasks),
-    wayHead: Int32Array.from(wayHead),
-    seconds: Float64Array.from(ways, (way) => way.seconds),
-    pace: ways.map((way) => way.pace),
-    from: Float64Array.from(ways, (way) => way.from),
-    to: Float64Array.from(ways, (way) => way.to),
+    ...flatWays(wayHead, ways, crossing),
     ...resources.uses,
     crossing,
-    withCare: Uint8Array.from(ways, ({ pace }) => (pace || crossing > 0 ? 1 : 0)),
     goal: Uint8Array.from(tasks, (task) => (goal.has(task.id) ? 1 : 0)),
     anyFixed: tasks.some((task) => isFixed(task, past.now)),
     toOpen: leadingTo(tasks, open, (task) => goal.has(task.id) || isFixed(task, past.now)),
@@ -118,7 +122,25 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     return bad(blocked);
   }
   const numberInLinks = Int32Array.from(tasks, ({ id }) => links.numbers.get(id) as number);
-  return good({ compiled, tasks, ways, links, numberInLinks, resources });
+  const forBounds = !anyLeftOut
+    ? compiled
+    : {
+        ...compiled,
+        ...flatWays(boundingHead, bounding, crossing),
+        ...resourcesOf(manning, past, tasks, boundingHead, bounding).uses,
+      };
+  return good({ compiled, forBounds, tasks, ways, links, numberInLinks, resources });
+}
+
+function flatWays(wayHead: readonly number[], ways: readonly Way[], crossing: number) {
+  return {
+    wayHead: Int32Array.from(wayHead),
+    seconds: Float64Array.from(ways, (way) => way.seconds),
+    pace: ways.map((way) => way.pace),
+    from: Float64Array.from(ways, (way) => way.from),
+    to: Float64Array.from(ways, (way) => way.to),
+    withCare: Uint8Array.from(ways, ({ pace }) => (pace || crossing > 0 ? 1 : 0)),
+  };
 }
 
 type OpenLinks = Omit<LinkArrays, 'numbers'>;

@@ -61,8 +61,8 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
   if (!compilation.ok) {
     return compilation;
   }
-  const { compiled } = compilation.value;
-  const bound = lowerBound(compiled);
+  const { compiled, forBounds } = compilation.value;
+  const bound = lowerBound(forBounds);
   const { effort = defaultEffort(compiled.count), seed = 1, shouldStop, report } = options;
   const start = options.near ?? options.from;
   const like =
@@ -76,6 +76,7 @@ export function makePlan(work: Work, options: PlanOptions): Result<Plan, Refusal
     effort,
     seed,
     bound,
+    forBounds,
     shouldStop,
     like,
     keep: options.near !== undefined,

@@ -13,7 +13,8 @@ const mostUnits = 3000;
  * Null when no order was found that keeps to the hours of the crews.
  */
 export function searchPlan(compiled: Compiled, options: SearchOptions): Found | null {
-  const unit = exactUnit(compiled);
+  const { forBounds = compiled } = options;
+  const unit = forBounds === compiled ? exactUnit(compiled) : null;
   if (unit !== null && unit > 0 && options.bound <= mostUnits * unit && !options.like) {
     return new PlainPlanSearch(compiled, options, unit).run();
   }

@@ -2,6 +2,7 @@ import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
 import type { Need, Skilled, Task } from '../tasks/task.ts';
+import { type Candidate, type Choice, eachChoice, spreadChoices } from './crewChoices.ts';
 import { isFixed } from './fixed.ts';
 import type { Manning } from './manning.ts';
 import { finishAt, type Pace, startAt } from './pace.ts';
@@ -38,12 +39,20 @@ export type Way = {
   readonly to: number;
 };
 
+/** The ways to man a task. */
+export type Ways = {
+  readonly list: readonly Way[];
+  /** Where there are more ways than are listed: one that takes no crew and no longer than any. Bounds go by it. */
+  readonly leftOut: Way | null;
+};
+
 /** A joint task of many needs can be manned in more ways than are worth trying: enough to choose from. */
 const mostWays = 64;
 const mostTries = 20_000;
+const attempts = 3 * mostWays;
 
 /**
- * All ways to man `task`, of which `left` (0 to 1) is still to be done. Each need gets a crew of its own that has the
+ * The ways to man `task`, of which `left` (0 to 1) is still to be done. Each need gets a crew of its own that has the
  * skill, with the usual people or what the crew has and the zones have room for, down to the least; then the work
  * stretches. A need for nobody is met by the first crew it names, without taking anyone.
  * Crews that the leader has fixed take part in all of them, and all begin when he has fixed the start, unless that has
@@ -51,12 +60,7 @@ const mostTries = 20_000;
  * Refuses with `no-crew-can`, `crew-too-small`, `zone-too-small`, `window-too-short`, `light-too-short` or
  * `fixed-blocked`.
  */
-export function waysOf(
-  manning: Manning,
-  task: Task,
-  left: number,
-  now = 0,
-): Result<Way[], Refusal> {
+export function waysOf(manning: Manning, task: Task, left: number, now = 0): Result<Ways, Refusal> {
   const wanted = { manning, task, left, now };
   const room = roomFor(manning, task);
   if (!manning.crews) {
@@ -66,64 +70,71 @@ export function waysOf(
     }
     const way = wayWith(wanted, null, people);
     const against = whyNot(wanted, way);
-    return against ? bad(against) : good([way]);
+    return against ? bad(against) : good({ list: [way], leftOut: null });
   }
-  const candidates: number[][] = [];
+  const candidates: Candidate[][] = [];
   for (const need of task.needs) {
     const able = ableCrews(wanted, need);
     if (!able.ok) {
       return able;
     }
-    candidates.push(able.value);
+    candidates.push(able.value.map((crew) => ({ crew, people: peopleFrom(wanted, need, crew) })));
   }
-  const ways: Way[] = [];
   let why = noCrewCan(task, 'needs a crew of its own for each part of the work');
   const pinned = (task.fixed?.crews ?? []).map((id) =>
     manning.work.crews.findIndex((crew) => crew.id === id),
   );
-  let tries = 0;
-  const chosen: number[] = [];
-  const has: number[] = [];
-  const choose = (need: number): void => {
-    if (ways.length >= mostWays || tries >= mostTries) {
-      return;
-    }
-    if (need < candidates.length) {
-      for (const crew of candidates[need]!) {
-        if (crew !== nobody && chosen.includes(crew)) {
-          continue;
-        }
-        for (const people of peopleFrom(wanted, task.needs[need]!, crew)) {
-          chosen.push(crew);
-          has.push(people);
-          choose(need + 1);
-          chosen.pop();
-          has.pop();
-        }
-      }
-      return;
-    }
-    tries += 1;
-    const missing = pinned.find((crew) => !chosen.includes(crew));
+  const ways = new Map<string, Way>();
+  const add = ({ crews, people: has }: Choice): boolean => {
+    const missing = pinned.find((crew) => !crews.includes(crew));
     if (missing !== undefined) {
       why = fixedAgainst(task, `${manning.work.crews[missing]!.name} cannot take part in it`);
-      return;
+      return false;
     }
     const people = fitted(task.needs, has, room.people);
     if (!people) {
       why = zoneTooSmall(task, room);
-      return;
+      return false;
     }
-    const way = wayWith(wanted, chosen, people);
+    const way = wayWith(wanted, crews, people);
     const against = whyNot(wanted, way);
     if (against) {
       why = against;
-    } else {
-      ways.push(way);
+      return false;
     }
+    const same = JSON.stringify([...way.crews].sort((one, other) => one.crew - other.crew));
+    const isNew = !ways.has(same);
+    if (isNew) {
+      ways.set(same, way);
+    }
+    return isNew;
   };
-  choose(0);
-  return ways.length > 0 ? good(ways) : bad(why);
+  let tries = 0;
+  const isWhole = eachChoice(candidates, nobody, (choice) => {
+    tries += 1;
+    add(choice);
+    return ways.size > mostWays || tries >= mostTries ? 'enough' : 'more';
+  });
+  if (isWhole) {
+    return ways.size > 0 ? good({ list: [...ways.values()], leftOut: null }) : bad(why);
+  }
+  ways.clear();
+  spreadChoices(candidates, nobody, attempts, (choice) => ways.size < mostWays && add(choice));
+  return ways.size > 0 ? good({ list: [...ways.values()], leftOut: leftOutOf(wanted) }) : bad(why);
+}
+
+/** Stands for ways that are not listed, whichever they are. */
+function leftOutOf({ manning, task, left }: Wanted): Way {
+  const seconds = plannedSeconds(task.minutes, manning.shape, left);
+  return {
+    crews: [],
+    people: 0,
+    stretch: 1,
+    seconds,
+    pace: null,
+    from: 0,
+    to: Number.POSITIVE_INFINITY,
+  };
 }
 
 function usual(need: Need): number {
