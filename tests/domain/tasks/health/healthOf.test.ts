@@ -207,11 +207,15 @@ describe('Health of an order of work', () => {
     expect(healthOf(work, free)).toMatchObject([{ kind: 'faulty', weight: 'stops' }]);
   });
 
-  it('finds in the demo build only that unloading may overlap counting', () => {
+  it('finds nothing to mend in the demo build, only that unloading overlaps counting on purpose', () => {
     const { work } = demoBuild(1);
-    expect(
-      healthOf(work, { ...crewed, askedFor: 330 }).map(({ kind, tasks }) => [kind, tasks]),
-    ).toEqual([['delay-test', ['unload-1']]]);
+    const findings = healthOf(work, { ...crewed, askedFor: 330 });
+    expect(findings.filter(({ weight }) => weight !== 'look')).toEqual([]);
+    for (const { kind, tasks } of findings) {
+      expect(kind).toBe('delay-test');
+      const overlapped = ({ from, counts }: Link) => tasks.includes(from) && counts === 'start';
+      expect(work.links.filter(overlapped).length).toBeGreaterThanOrEqual(tasks.length);
+    }
   });
 
   it('looks at five thousand tasks without going over them again and again', () => {
