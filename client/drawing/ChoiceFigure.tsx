@@ -5,6 +5,8 @@ import { girderDepth, rollerHeight } from './girderDrawn.ts';
 import { LaunchStrip } from './LaunchStrip.tsx';
 import { type Launching, launchMoment } from './launchMoment.ts';
 import { Patterns } from './Patterns.tsx';
+import { SeatedBridge } from './SeatedBridge.tsx';
+import { SiteBanks } from './SiteBanks.tsx';
 import { siteProfile } from './siteProfile.ts';
 import { phone } from './spanView.ts';
 import { stripView } from './stripView.ts';
@@ -18,22 +20,21 @@ type Props = {
   readonly label: string;
 };
 
-/** One bridge of a choice as its tip lands, with the room that it needs behind. Nothing for one that is not launched. */
+/** One bridge of a choice as its tip lands, or where it will lie when it is floated out; with the room that it needs. */
 export function ChoiceFigure({ launching, reach, label }: Props) {
   const id = useId();
   const [box, width] = useWidth<HTMLElement>(700);
   const { bridge, ground } = launching;
   const landing = bridge.stages.find(({ lands }) => lands);
   const moment = landing && launchMoment(launching, { stage: landing.stage, into: landing.metres });
-  if (!moment) return null;
   const wide = width >= phone;
-  const { far } = siteProfile(ground, bridge);
+  const site = siteProfile(ground, bridge);
   const view = stripView({
     id,
     width,
     wide,
     reach,
-    highest: Math.max(0, far.y) + rollerHeight + girderDepth(bridge),
+    highest: Math.max(0, site.far.y) + rollerHeight + girderDepth(bridge),
     top: 0,
     above: 24,
     below: 56,
@@ -52,7 +53,14 @@ export function ChoiceFigure({ launching, reach, label }: Props) {
         aria-label={label}
       >
         <Patterns id={id} />
-        <LaunchStrip view={view} launching={launching} moment={moment} />
+        {moment ? (
+          <LaunchStrip view={view} launching={launching} moment={moment} />
+        ) : (
+          <>
+            <SiteBanks view={view} site={site} />
+            <SeatedBridge view={view} bridge={bridge} ground={ground} site={site} />
+          </>
+        )}
         <Room
           from={x(-bridge.roomNeeded)}
           to={x(0)}

@@ -68,6 +68,8 @@ export const groundWords = {
     footing: (bank: string, force: string) => `Rollers on the ${bank} bank press with ${force}`,
     footingUnder: (pressure: string) => `, ${pressure} under the kit’s footing`,
     footingUnknown: '; what the ground bears was not measured',
+    rescue: (buoys: number, line: string) =>
+      `Over water: a boat at once available and ${buoys} ring buoys, each with ${line} of line (29 CFR 1926.106).`,
     waterLeft: (metres: string, hours: string) =>
       `Water has ${metres} to its limit and takes ${hours} at this rise.`,
     waterNot: (metres: string) => `Water has ${metres} to its limit and does not rise.`,

@@ -1,4 +1,5 @@
 import { groundAdvice } from '#domain/bridge/groundAdvice.ts';
+import { type WaterRescue, waterRescue } from '#domain/bridge/safety/ringBuoys.ts';
 import { waterTime } from '#domain/bridge/waterTime.ts';
 import { Button } from '../../../parts/Button.tsx';
 import { kilonewtons, metres, minutes } from '../../../words/units.ts';
@@ -40,6 +41,7 @@ function Advice({ design }: { readonly design: Design }) {
     ...rollers,
     // Said already where it comes too soon.
     ...(advice.some(({ code }) => code === 'water') ? [] : waterSentence(design)),
+    ...(ground.water.depth === 0 ? [] : rescueSentences(waterRescue(ground.gap))),
   ];
   return (
     <section className="stack">
@@ -52,6 +54,10 @@ function Advice({ design }: { readonly design: Design }) {
       </ul>
     </section>
   );
+}
+
+function rescueSentences(rescue: WaterRescue | null): string[] {
+  return rescue ? [words.ground.rescue(rescue.buoys, metres(rescue.line))] : [];
 }
 
 function waterSentence({ ground }: Design): string[] {

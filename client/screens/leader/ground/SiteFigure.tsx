@@ -1,9 +1,9 @@
 import { useId } from 'react';
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import type { Ground } from '#domain/bridge/ground.ts';
-import { GirderPanel } from '../../../drawing/GirderPanel.tsx';
 import { girderDepth } from '../../../drawing/girderDrawn.ts';
 import { Patterns } from '../../../drawing/Patterns.tsx';
+import { SeatedBridge } from '../../../drawing/SeatedBridge.tsx';
 import { SiteBanks } from '../../../drawing/SiteBanks.tsx';
 import { SiteMarks } from '../../../drawing/SiteMarks.tsx';
 import { waterWords } from '../../../drawing/SpanSite.tsx';
@@ -49,8 +49,6 @@ export function SiteFigure({ ground, bridge }: Props) {
     below: -site.bed * up + 44,
   });
   const notes = siteNotes(ground);
-  const tail = bridge ? site.near.x - ground.near.setback - bridge.bearing.near : 0;
-  const slope = bridge ? site.far.y / bridge.length : 0;
   return (
     <figure ref={box} className="span site-figure">
       <svg
@@ -62,22 +60,7 @@ export function SiteFigure({ ground, bridge }: Props) {
       >
         <Patterns id={id} />
         <SiteBanks view={view} site={site} />
-        {bridge
-          ? Array.from({ length: bridge.bays }, (_, at) => {
-              const [start, end] = [at * bridge.bayLength, (at + 1) * bridge.bayLength];
-              return (
-                <GirderPanel
-                  key={start}
-                  view={view}
-                  from={tail + start}
-                  to={tail + end}
-                  status="to-come"
-                  left={[slope * start, slope * start + depth]}
-                  right={[slope * end, slope * end + depth]}
-                />
-              );
-            })
-          : null}
+        {bridge ? <SeatedBridge view={view} bridge={bridge} ground={ground} site={site} /> : null}
         <SiteMarks
           view={view}
           ground={ground}
