@@ -4,6 +4,7 @@ import { criticalPath } from '#domain/schedule/criticalPath.ts';
 import { makePlan } from '#domain/schedule/makePlan.ts';
 import type { Past } from '#domain/schedule/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
+import { withOneMore } from '#domain/schedule/strength.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import { checkCrossing } from '#tests/support/checkCrossing.ts';
 import { checkLimits } from '#tests/support/checkLimits.ts';
@@ -77,11 +78,9 @@ describe('Any plan', () => {
     fc.assert(
       fc.property(anyWork, fc.nat(), (work, pick) => {
         const plan = planned(work, true);
-        const crews = work.crews.map((crew, at) => {
-          if (at !== pick % work.crews.length) return crew;
-          const strength = crew.strength?.map((step) => ({ ...step, people: step.people + 1 }));
-          return { ...crew, people: crew.people + 1, ...(strength && { strength }) };
-        });
+        const crews = work.crews.map((crew, at) =>
+          at === pick % work.crews.length ? withOneMore(crew) : crew,
+        );
         expect(checkPlan({ ...work, crews }, plan, { crews: true })).toEqual([]);
       }),
     );
