@@ -58,7 +58,7 @@ export function strengths(work: Work): StrengthStep[][] {
 }
 
 /** The crew with one more person for as long as there is anybody. */
-export function withOneMore(crew: Crew): Crew {
+export function oneStronger(crew: Crew): Crew {
   const more = (people: number) => (people > 0 ? people + 1 : 0);
   const strength = crew.strength?.map(({ from, people }) => ({ from, people: more(people) }));
   return { ...crew, people: crew.people + 1, ...(strength && { strength }) };

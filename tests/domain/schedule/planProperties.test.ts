@@ -4,7 +4,7 @@ import { criticalPath } from '#domain/schedule/criticalPath.ts';
 import { makePlan } from '#domain/schedule/makePlan.ts';
 import type { Past } from '#domain/schedule/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
-import { withOneMore } from '#domain/schedule/strength.ts';
+import { oneStronger } from '#domain/schedule/strength.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import { checkCrossing } from '#tests/support/checkCrossing.ts';
 import { checkLimits } from '#tests/support/checkLimits.ts';
@@ -79,7 +79,7 @@ describe('Any plan', () => {
       fc.property(anyWork, fc.nat(), (work, pick) => {
         const plan = planned(work, true);
         const crews = work.crews.map((crew, at) =>
-          at === pick % work.crews.length ? withOneMore(crew) : crew,
+          at === pick % work.crews.length ? oneStronger(crew) : crew,
         );
         expect(checkPlan({ ...work, crews }, plan, { crews: true })).toEqual([]);
       }),
