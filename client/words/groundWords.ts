@@ -74,7 +74,6 @@ export const groundWords = {
       `Water has ${metres} to its limit and takes ${hours} at this rise.`,
     waterNot: (metres: string) => `Water has ${metres} to its limit and does not rise.`,
     printed: (name: string) => `Ground: ${name}`,
-    soilShort: (bank: string, soil: string) => `${bank}: ${soil}`,
     mark: {
       setback: (metres: string) => `setback ${metres}`,
       room: (metres: string) => `room behind ${metres}`,

@@ -27,8 +27,6 @@ export const launchWords = {
         ? 'Then one nose section comes off.'
         : `Then ${sections} nose sections come off.`,
     figure: (stage: number, does: string) => `Stage ${stage} to scale. ${does}.`,
-    adding: 'add',
-    moving: (metres: string) => `move ${metres}`,
     margin: 'Margin',
     marginIs: (metres: string, asked: string) => `${metres}; the kit asks for ${asked}.`,
     tips: (metres: string) => `${metres} past the rollers: it tips.`,

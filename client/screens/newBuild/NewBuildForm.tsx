@@ -10,6 +10,7 @@ import { words } from '../../words/words.ts';
 import { DesignAnswer } from '../leader/ground/DesignAnswer.tsx';
 import { DesignFields } from '../leader/ground/DesignFields.tsx';
 import { DesignMore } from '../leader/ground/DesignMore.tsx';
+import { focusField } from '../leader/ground/focusField.ts';
 import { useDesign } from '../leader/ground/useDesign.ts';
 import { BuildFields } from './BuildFields.tsx';
 import { NewLinks } from './NewLinks.tsx';
@@ -81,9 +82,7 @@ export default function NewBuildForm({ api, hostKey, onOpened }: Props) {
       open.mutate(request);
       return;
     }
-    requestAnimationFrame(() =>
-      element.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus(),
-    );
+    requestAnimationFrame(() => focusField(element.current?.querySelector('[aria-invalid]')));
   }
 
   if (open.data?.kind === 'ok') {

@@ -7,6 +7,7 @@ import { words } from '../../../words/words.ts';
 import { DesignAnswer } from './DesignAnswer.tsx';
 import { DesignFields } from './DesignFields.tsx';
 import { DesignMore } from './DesignMore.tsx';
+import { focusField } from './focusField.ts';
 import { GroundSheet } from './GroundSheet.tsx';
 import { useDesign } from './useDesign.ts';
 
@@ -35,9 +36,7 @@ export function GroundDesk() {
       void say('choose-bridge', request);
       return;
     }
-    requestAnimationFrame(() =>
-      element.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus(),
-    );
+    requestAnimationFrame(() => focusField(element.current?.querySelector('[aria-invalid]')));
   }
 
   return (

@@ -4,6 +4,7 @@ import { waterTime } from '#domain/bridge/waterTime.ts';
 import { Button } from '../../../parts/Button.tsx';
 import { kilonewtons, metres, minutes } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
+import { focusField } from './focusField.ts';
 import type { Measured } from './groundForm.ts';
 import type { Design } from './useDesign.ts';
 
@@ -102,10 +103,7 @@ function Hangs({ design: { facts } }: { readonly design: Design }) {
   );
 }
 
-/** To the field of that name, out of the fold that it may lie in. */
+/** To the field of that name: what can be changed of it, for an unknown number the tick. */
 function goTo(field: string): void {
-  const place = document.querySelector(`[data-field="${field}"]`);
-  const fold = place?.closest('details');
-  if (fold) fold.open = true;
-  place?.querySelector<HTMLElement>('input:not(:disabled)')?.focus();
+  focusField(document.querySelector(`[data-field="${field}"] input:not(:disabled)`));
 }
