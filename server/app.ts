@@ -86,7 +86,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
     clock,
     {
       runs: options.runs ?? 2000,
-      wait: options.forecastWait ?? 200,
+      wait: options.forecastWait ?? 100,
       moveWait: options.moveWait ?? 1500,
       onFailure: (error) => app.log.error({ err: error }, 'a forecast failed'),
     },
