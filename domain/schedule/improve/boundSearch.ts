@@ -10,22 +10,19 @@ const mostTasks = 500;
 
 /**
  * The search for a bound that starts at `lower` seconds; null for work too large for it. What it finds holds for plans
- * that open before second `best`. `known` is a schedule of the same work to begin with.
+ * that open before `best` does: take the lesser of the two.
  */
 export function boundSearch(
   compiled: Compiled,
   lower: number,
-  best: number,
-  known: Individual | null,
+  best: Individual,
 ): CrowdBound | null {
   if (compiled.count > mostTasks) {
     return null;
   }
   const times = headsAndTails(compiled);
-  const heaviest = new Heaviest(compiled, apart(compiled, times, best));
+  const heaviest = new Heaviest(compiled, apart(compiled, times, best.opening));
   const bound = new CrowdBound(compiled, times, heaviest, lower);
-  if (known) {
-    bound.know(known);
-  }
+  bound.know(best);
   return bound;
 }

@@ -1,6 +1,5 @@
 import type { Work } from '../../tasks/work.ts';
 import { makePlan, type PlanOptions } from '../makePlan.ts';
-import { oneStronger } from '../strength.ts';
 
 /** What one more person in a crew would gain. */
 export type CrewGain = {
@@ -44,6 +43,6 @@ export function gains(
 function withOneMore(work: Work, crew: string): Work {
   return {
     ...work,
-    crews: work.crews.map((own) => (own.id === crew ? oneStronger(own) : own)),
+    crews: work.crews.map((own) => (own.id === crew ? { ...own, people: own.people + 1 } : own)),
   };
 }

@@ -34,7 +34,7 @@ const patience = 60;
  * Steps of the search for a bound for each schedule made, once so many schedules of a hundred tasks have been made; of
  * more tasks more, since it takes the longer to say anything.
  */
-const boundSteps = 1.5;
+const boundSteps = 1;
 const boundFrom = 1000;
 
 /** Different schedules remembered that open as early as the best. */
@@ -236,15 +236,13 @@ export class PlanSearch {
   }
 
   #raiseBound(schedules: number): void {
-    const from = boundFrom * (this.#compiled.count / 100) ** 4;
+    const from = boundFrom * (this.#compiled.count / 100) ** 2;
     if (this.#schedules < from || this.#isOver()) {
       return;
     }
     const { opening } = this.#best!;
     if (this.#bounds === undefined) {
-      const { forBounds = this.#compiled } = this.#options;
-      const known = forBounds === this.#compiled ? this.#best : null;
-      this.#bounds = boundSearch(forBounds, this.#lower, opening, known);
+      this.#bounds = boundSearch(this.#compiled, this.#lower, this.#best!);
     }
     this.#bounds?.run(Math.ceil(boundSteps * schedules));
     const lower = Math.min(opening, this.#bounds?.lower ?? 0);

@@ -2,15 +2,11 @@ import type { Compiled } from '../../compile.ts';
 import type { HeadsAndTails } from '../../headsAndTails.ts';
 import { finishOf, type Schedule } from '../../schedule.ts';
 import type { Crowd, Heaviest } from './heaviest.ts';
-import { type Stretch, stretches } from './stretches.ts';
 
-/** Steps of the search for a crowd: when any will do, and when the heaviest is wanted. */
+/** Steps of the search for a crowd: when any will do, when none was found so, and, a few times, when none may be heavier. */
 const quickSteps = 2000;
-const mostSteps = 100_000;
-const lastSteps = 3_000_000;
-
-/** Into how many stretches the time after the start and before the opening is cut. */
-const parts = 3;
+const longSteps = 50_000;
+const lastSteps = 1_500_000;
 
 /** Steps of the programme between two looks at what can be claimed already. */
 const between = 150;
@@ -23,12 +19,11 @@ const small = 1e-7;
 /**
  * The least time to an opening if work may be broken off and taken up again, and change ways, at any time: a linear
  * programme that shares out the time among crowds, tasks that can run at once, so that every task gets its time
- * (Mingozzi, Maniezzo, Ricciardelli, Bianco, Management Science 44, 1998; that few tasks can run near the start and the
- * opening is taken in as Brucker and Knust do with time windows, European Journal of Operational Research 127, 2000).
- * Crowds are made as they are wanted (column generation).
+ * (Mingozzi, Maniezzo, Ricciardelli, Bianco, Management Science 44, 1998). Crowds are made as they are wanted (column
+ * generation).
  *
- * What it claims rests on weights of the tasks alone: all tasks together weigh so much, and the heaviest crowd of each
- * stretch carries away no more than its weight in a unit of time. That holds for any weights, however they were come by.
+ * What it claims rests on weights of the tasks alone: all tasks together weigh so much, and the heaviest crowd carries
+ * away no more than its weight in a unit of time. That holds for any weights, however they were come by.
  */
 export class CrowdBound {
   /** Seconds; nothing opens earlier. */
@@ -39,8 +34,6 @@ export class CrowdBound {
   readonly #heaviest: Heaviest;
   /** Seconds at which the first task can begin. */
   readonly #begin: number;
-  /** The middle of the build first. */
-  readonly #stretches: readonly Stretch[];
   readonly #tasks: readonly number[];
   /** Mean seconds of a task: what times are counted in, so that all numbers are of like size. */
   readonly #unit: number;
@@ -50,13 +43,13 @@ export class CrowdBound {
   /** The inverse of the basis, row by row, and the value of each basic variable. */
   readonly #inverse: Float64Array;
   readonly #value: Float64Array;
-  /** Dual values: what a task's whole work is worth, then, with the sign turned, what a second of a stretch is. */
+  /** Dual values: what each task's whole work is worth. */
   readonly #worth: Float64Array;
   readonly #column: Float64Array;
   readonly #weight: Float64Array;
   #known: (readonly number[])[] = [];
-  #at = 0;
   #steps = 0;
+  #lastTries = 2;
 
   /** Nothing opens before `lower`, in seconds. */
   constructor(compiled: Compiled, times: HeadsAndTails, heaviest: Heaviest, lower: number) {
@@ -69,10 +62,8 @@ export class CrowdBound {
       (task) => rest[task]! >= 0 && quickest[task]! > 0,
     );
     this.#begin = this.#tasks.reduce((least, task) => Math.min(least, head[task]!), lower);
-    this.#stretches = stretches(times, this.#tasks, (lower - this.#begin) / 2, parts);
-    const tasks = this.#tasks.length;
-    this.#unit = this.#tasks.reduce((sum, task) => sum + quickest[task]!, 0) / Math.max(1, tasks);
-    const size = tasks + this.#stretches.length - 1;
+    const size = this.#tasks.length;
+    this.#unit = this.#tasks.reduce((sum, task) => sum + quickest[task]!, 0) / Math.max(1, size);
     this.#size = size;
     this.#rowOf = new Int32Array(count).fill(-1);
     this.#taskOf = new Int32Array(seconds.length);
@@ -81,20 +72,14 @@ export class CrowdBound {
     this.#worth = new Float64Array(size);
     this.#column = new Float64Array(size);
     this.#weight = new Float64Array(seconds.length);
-    for (let row = 0; row < size; row += 1) {
-      const task = this.#tasks[row];
-      // At first every task runs by itself in the middle, and the stretches before and after are unused.
-      const first =
-        task === undefined
-          ? this.#stretches[row - tasks + 1]!.length! / this.#unit
-          : quickest[task]! / this.#unit;
-      this.#inverse[row * size + row] = task === undefined ? 1 : first;
-      this.#value[row] = first;
-      if (task !== undefined) {
-        this.#worth[row] = first;
-        this.#rowOf[task] = row;
-        this.#taskOf.fill(task, wayHead[task]!, wayHead[task + 1]!);
-      }
+    // At first every task runs by itself.
+    for (const [row, task] of this.#tasks.entries()) {
+      const alone = quickest[task]! / this.#unit;
+      this.#inverse[row * size + row] = alone;
+      this.#value[row] = alone;
+      this.#worth[row] = alone;
+      this.#rowOf[task] = row;
+      this.#taskOf.fill(task, wayHead[task]!, wayHead[task + 1]!);
     }
   }
 
@@ -103,7 +88,7 @@ export class CrowdBound {
     for (let step = 0; step < steps && !this.isDone; step += 1) {
       this.#steps += 1;
       if (this.#steps % between === 0) {
-        this.#claim(quickSteps * 10);
+        this.#claim(this.#crowd(quickSteps * 10));
       }
       this.#step();
     }
@@ -121,7 +106,7 @@ export class CrowdBound {
     }
   }
 
-  /** The heaviest of the crowds known, for the middle of the build. */
+  /** The heaviest of the crowds known. */
   #heaviestKnown(): Crowd {
     let ways: readonly number[] = [];
     let most = 0;
@@ -141,88 +126,64 @@ export class CrowdBound {
 
   /** Takes in one crowd that is worth more than its time. */
   #step(): void {
-    const known = this.#heaviestKnown();
-    if (known.weight > 1 + small) {
-      this.#takeIn(known, 0, 1);
-      return;
-    }
-    for (let tried = 0; tried < this.#stretches.length; tried += 1) {
-      const part = this.#at % this.#stretches.length;
-      const price = part === 0 ? 1 : -this.#worth[this.#tasks.length + part - 1]!;
-      let crowd = this.#crowdIn(part, quickSteps);
-      if (crowd.weight <= price + small && !crowd.heaviest) {
-        crowd = this.#crowdIn(part, mostSteps);
+    let crowd = this.#heaviestKnown();
+    if (crowd.weight <= 1 + small) {
+      crowd = this.#crowd(quickSteps);
+      if (crowd.weight <= 1 + small && !crowd.heaviest) {
+        crowd = this.#crowd(longSteps);
       }
-      if (crowd.weight > price + small) {
-        this.#takeIn(crowd, part, price);
-        this.#known.push(crowd.ways);
-        if (this.#known.length > mostKnown) {
-          this.#known = this.#known.slice(-mostKnown / 2);
-        }
-        return;
+      if (crowd.weight <= 1 + small && !crowd.heaviest && this.#lastTries > 0) {
+        this.#lastTries -= 1;
+        crowd = this.#crowd(lastSteps);
       }
-      this.#at += 1;
+      this.#known.push(crowd.ways);
+      if (this.#known.length > mostKnown) {
+        this.#known = this.#known.slice(-mostKnown / 2);
+      }
     }
-    this.#claim(lastSteps);
-    this.isDone = true;
+    if (crowd.weight > 1 + small) {
+      this.#takeIn(crowd);
+    } else {
+      this.#claim(crowd);
+      this.isDone = true;
+    }
   }
 
-  #crowdIn(part: number, steps: number): Crowd {
+  /** The heaviest crowd as the tasks are weighed now, as far as so many steps find it. */
+  #crowd(steps: number): Crowd {
     const { wayHead, seconds } = this.#compiled;
-    const { open } = this.#stretches[part]!;
     this.#weight.fill(0);
     for (const [row, task] of this.#tasks.entries()) {
       const worth = this.#worth[row]!;
-      for (
-        let w = wayHead[task]!;
-        open[task] === 1 && worth > small && w < wayHead[task + 1]!;
-        w += 1
-      ) {
+      for (let w = wayHead[task]!; worth > small && w < wayHead[task + 1]!; w += 1) {
         this.#weight[w] = (worth * this.#unit) / seconds[w]!;
       }
     }
     return this.#heaviest.find(this.#weight, steps);
   }
 
-  /** Raises the bound to what the weights of now allow to claim. */
-  #claim(steps: number): void {
-    let left = 0;
-    for (let row = 0; row < this.#tasks.length; row += 1) {
-      left += Math.max(0, this.#worth[row]!);
+  /** Raises the bound to what the weights of now allow to claim, if no crowd is heavier than this one. */
+  #claim(crowd: Crowd): void {
+    if (!crowd.heaviest || crowd.weight < small) {
+      return;
     }
-    let time = 0;
-    for (const [part, { length }] of this.#stretches.entries()) {
-      const crowd = this.#crowdIn(part, steps);
-      if (!crowd.heaviest || crowd.weight < small) {
-        return;
-      }
-      if (length === null) {
-        time = left / crowd.weight;
-        left = 1 / crowd.weight;
-      } else {
-        time += (length / this.#unit) * (1 - crowd.weight * left);
-      }
-    }
-    const seconds = this.#begin + time * this.#unit;
+    const all = this.#worth.reduce((sum, worth) => sum + Math.max(0, worth), 0);
+    const seconds = this.#begin + (all / crowd.weight) * this.#unit;
     // A little less than reckoned: rounding must not claim a second that is not there.
     this.lower = Math.max(this.lower, Math.ceil(seconds * (1 - 1e-9) - 1e-3));
   }
 
   /** One exchange of the simplex method. */
-  #takeIn(crowd: Crowd, part: number, price: number): void {
+  #takeIn(crowd: Crowd): void {
     const size = this.#size;
     const inverse = this.#inverse;
     const column = this.#column.fill(0);
-    const add = (row: number, factor: number) => {
+    for (const w of crowd.ways) {
+      const row = this.#rowOf[this.#taskOf[w]!]!;
+      const factor = this.#unit / this.#compiled.seconds[w]!;
       for (let at = 0; at < size; at += 1) {
         column[at]! += inverse[at * size + row]! * factor;
       }
-    };
-    for (const w of crowd.ways) {
-      add(this.#rowOf[this.#taskOf[w]!]!, this.#unit / this.#compiled.seconds[w]!);
-    }
-    if (part > 0) {
-      add(this.#tasks.length + part - 1, 1);
     }
     const out = this.#leaving(column);
     if (out === -1) {
@@ -244,7 +205,7 @@ export class CrowdBound {
       }
       this.#value[row]! -= factor * this.#value[out]!;
     }
-    const gain = crowd.weight - price;
+    const gain = crowd.weight - 1;
     for (let at = 0; at < size; at += 1) {
       this.#worth[at]! -= gain * inverse[out * size + at]!;
     }
