@@ -1,6 +1,6 @@
 import { lightOf, lightSentence, moonLit, moonSentence } from '#domain/brief/light.ts';
 import type { BuildState } from '#domain/progress/state.ts';
-import { darkAtSite } from '#domain/progress/views/seenNow.ts';
+import { darkAtSite } from '#domain/progress/views/darkAtSite.ts';
 import type { LightShown } from '#shared/wireForecast.ts';
 
 const day = 86_400_000;

@@ -1,6 +1,7 @@
 import type { Work } from '../../tasks/work.ts';
 import { minutesBetween } from '../instants.ts';
 import type { BuildState } from '../state.ts';
+import { darkToPlanFor } from './darkAtSite.ts';
 
 /** Minutes after the start of the build at which traffic is wanted; null when nobody said. */
 export function minutesAskedFor(state: BuildState): number | null {
@@ -9,7 +10,8 @@ export function minutesAskedFor(state: BuildState): number | null {
 
 /**
  * The order of work with each load at the time it came or is now expected, and each crew as strong as it is now: a
- * strength that was told holds until the next change that is planned.
+ * strength that was told holds until the next change that is planned. With the nights at the site, so that plans are
+ * made for the light there is.
  */
 export function workAsTold(state: BuildState): Work {
   const crews = state.work.crews.map((crew) => {
@@ -22,5 +24,6 @@ export function workAsTold(state: BuildState): Work {
     const told = state.loads[load.id];
     return told ? { ...load, arrives: minutesBetween(state.start, told.at) } : load;
   });
-  return { ...state.work, crews, loads };
+  const dark = darkToPlanFor(state);
+  return { ...state.work, crews, loads, ...(dark && { dark }) };
 }

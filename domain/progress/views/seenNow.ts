@@ -1,17 +1,13 @@
 import type { Doubts } from '../../forecast/doubt/compileDoubt.ts';
 import { ticksOf } from '../../forecast/learn/ticks.ts';
-import { darkSpells } from '../../forecast/light/darkSpells.ts';
-import type { DarkSpell } from '../../forecast/light/lightClock.ts';
 import type { Seen } from '../../forecast/moves/seen.ts';
 import type { Plan } from '../../schedule/plan.ts';
 import { minutesBetween } from '../instants.ts';
 import type { BuildState } from '../state.ts';
 import { workAsTold } from './asTold.ts';
+import { darkAtSite } from './darkAtSite.ts';
 import { doubtInForce } from './doubtInForce.ts';
 import { pastOf } from './past.ts';
-
-/** Nights looked at beyond the end that the plan names: a build that goes badly still meets them. Minutes. */
-const beyond = 2 * 24 * 60;
 
 /** What a forecast of the plan in force looks at, from `now` (ISO 8601 UTC). */
 export function seenNow(state: BuildState, plan: Plan, now: string): Seen {
@@ -36,9 +32,4 @@ export function doubtsNow(state: BuildState, end: number, now: string): Doubts {
       (state.loads[id]?.status ?? 'expected') === 'expected' ? [] : [id],
     ),
   };
-}
-
-/** When it is dark at the site, until well after `end`; none where nobody gave the place. */
-export function darkAtSite({ ground, start }: BuildState, end: number): readonly DarkSpell[] {
-  return ground?.place ? darkSpells(ground.place, start, end + beyond) : [];
 }

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
+import { doubtInForce } from '#domain/progress/views/doubtInForce.ts';
+import { ground } from '../../brief/buildState.ts';
 import { dale, site } from '../site.ts';
 
 describe('the order of work as told', () => {
@@ -27,6 +29,20 @@ describe('the order of work as told', () => {
     const told = workAsTold({ ...given.state, work: { ...given.state.work, crews } });
     expect(told.crews[0]).toMatchObject({ people: 7, strength });
     expect(told.crews[1]).toMatchObject({ people: 5, strength: [{ from: 60, people: 6 }] });
+  });
+
+  it('has the nights at the site where the place is known, as slow as the doubt in force says', () => {
+    const { state } = site();
+    expect(workAsTold(state)).not.toHaveProperty('dark');
+    const near = { latitude: 50, longitude: 10 };
+    const placed = { ...state, ground: { ...ground, place: near } };
+    const { dark } = workAsTold(placed);
+    // At 50 degrees north there is a night in any 24 hours, whatever the date.
+    expect(dark?.spells.length).toBeGreaterThanOrEqual(2);
+    expect(dark?.factor).toBe(1.5);
+    const doubt = doubtInForce(state);
+    const unslowed = { ...placed, doubt: { ...doubt, light: { ...doubt.light, on: false } } };
+    expect(workAsTold(unslowed).dark).toEqual({ spells: dark?.spells, factor: 1 });
   });
 
   it('leaves the order of work in force as it is', () => {
