@@ -10,6 +10,7 @@ import type { OpenDemo, Site } from '../site.ts';
 import { larchFordOpening, larchFordStory } from './larchFord.ts';
 import { playBuild } from './playBuild.ts';
 import { playTimes } from './playTimes.ts';
+import { tellForecasts } from './tellForecasts.ts';
 
 type Needs = Pick<Site, 'clock' | 'ids' | 'ledger' | 'kits' | 'planner' | 'program'>;
 
@@ -56,7 +57,11 @@ export function demoOpener(site: Needs): OpenDemo {
     const until = scene.start + minutesIntoScene;
     const start = new Date(Math.round((now.getTime() - until * 60_000) / 60_000) * 60_000);
     const [opening, ...more] = playBuild(larchFordStory(openAt(start), plan), until, site.ids.long);
-    return opened(await openBuild(site, opening as Extract<Command, { kind: 'open-build' }>, more));
+    const demo = opened(
+      await openBuild(site, opening as Extract<Command, { kind: 'open-build' }>, more),
+    );
+    await tellForecasts(site, demo.build, { start, now });
+    return demo;
   };
 }
 

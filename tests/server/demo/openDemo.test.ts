@@ -8,6 +8,7 @@ import { strengthOf } from '#domain/progress/views/strength.ts';
 import { demoOpener } from '#server/demo/openDemo.ts';
 import { loadKits } from '#server/loadKits.ts';
 import { places } from '#server/places.ts';
+import type { ForecastFrame } from '#shared/wire.ts';
 import { testClock, testIds } from '#tests/support/server.ts';
 import { memoryLedger } from '#tests/support/serverMemoryLedger.ts';
 import { plannerHere } from '#tests/support/serverPlanner.ts';
@@ -30,11 +31,14 @@ async function openDemo(how: 'fresh' | 'half-built') {
     ({ text }) => JSON.parse(text) as Entry,
   );
   const state = entries.reduce<BuildState>(evolve, emptyBuild);
-  return { entries, links, state, now: clock.now().toISOString() };
+  const told = (await ledger.told(build, 1000)).map(
+    ({ text }) => JSON.parse(text) as ForecastFrame,
+  );
+  return { entries, links, state, told, now: clock.now().toISOString() };
 }
 
 describe('the half-built demo', async () => {
-  const { entries, links, state, now } = await openDemo('half-built');
+  const { entries, links, state, told, now } = await openDemo('half-built');
 
   it('stands with eight bays built, moved 24 of its metres, bay 9 at work', () => {
     const span = spanOf(state);
@@ -46,6 +50,18 @@ describe('the half-built demo', async () => {
 
   it('broke no rule on the way', () => {
     expect(entries.flatMap(({ breaches }) => breaches ?? [])).toEqual([]);
+  });
+
+  it('has told forecasts from its start on, each from what was known then', () => {
+    expect(told[0]!.at).toBe(state.start);
+    for (const [place, { number, at, forecast }] of told.entries()) {
+      const known = entries.filter(({ receivedAt }) => receivedAt <= at).length;
+      expect([number, at < now]).toEqual([known, true]);
+      expect(forecast!.openings).toHaveLength(20);
+      if (place > 0) expect(at > told[place - 1]!.at).toBe(true);
+    }
+    // Half of it is done: less is in doubt than at the start.
+    expect(told.at(-1)!.forecast!.sd).toBeLessThan(told[0]!.forecast!.sd);
   });
 
   it('tells nothing that has not happened yet', () => {
