@@ -10,19 +10,22 @@ const mostTasks = 500;
 
 /**
  * The search for a bound that starts at `lower` seconds; null for work too large for it. What it finds holds for plans
- * that open before `best` does: take the lesser of the two.
+ * that open before second `best`. `known` is a schedule of the same work to begin with.
  */
 export function boundSearch(
   compiled: Compiled,
   lower: number,
-  best: Individual,
+  best: number,
+  known: Individual | null,
 ): CrowdBound | null {
   if (compiled.count > mostTasks) {
     return null;
   }
   const times = headsAndTails(compiled);
-  const heaviest = new Heaviest(compiled, apart(compiled, times, best.opening));
+  const heaviest = new Heaviest(compiled, apart(compiled, times, best));
   const bound = new CrowdBound(compiled, times, heaviest, lower);
-  bound.know(best);
+  if (known) {
+    bound.know(known);
+  }
   return bound;
 }

@@ -1,6 +1,9 @@
+import { plannedSeconds } from '../../tasks/expected.ts';
 import type { Work } from '../../tasks/work.ts';
 import { openingTasks } from '../opening.ts';
+import { finishAt, pacesOf, startAt } from '../pace.ts';
 import type { Plan, PlannedTask } from '../plan.ts';
+import { strengths } from '../strength.ts';
 
 /**
  * Minutes to open when an accepted plan is kept to from now on: what has begun stands as in `fresh`, a plan made now;
@@ -20,7 +23,10 @@ export function carriedOn(
   const anew = new Map(fresh.tasks.map((own) => [own.task, own]));
   const ahead = accepted.tasks.filter(({ task }) => anew.has(task) && !begun.has(task));
   const planned = new Set(accepted.tasks.map(({ task }) => task));
-  const people = new Map(work.crews.map((crew) => [crew.id, crew.people]));
+  const steps = strengths(work);
+  const people = new Map(
+    work.crews.map(({ id }, row) => [id, Math.max(...steps[row]!.map((step) => step.people))]),
+  );
   const lacks = ({ crews }: PlannedTask) =>
     crews.some(({ crew, people: count }) => count > (people.get(crew) ?? 0));
   if (work.tasks.some(({ id }) => !planned.has(id) && !begun.has(id)) || ahead.some(lacks)) {
@@ -32,6 +38,7 @@ export function carriedOn(
   }
   const minutes = new Map(ahead.map((own) => [own.task, minutesLeft(own, anew.get(own.task)!)]));
   const arcs = arcsInto(work, accepted);
+  const runs = runsOf(work, accepted);
   // In order of start one round nearly always does; a negative wait may take another.
   for (let rounds = 0, moved = true; moved; rounds += 1) {
     if (rounds > ahead.length) {
@@ -43,11 +50,29 @@ export function carriedOn(
       for (const { from, counts, wait } of arcs.get(own.task) ?? []) {
         start = Math.max(start, (times.get(from)?.[counts] ?? 0) + wait);
       }
-      moved ||= start > times.get(own.task)!.start;
-      times.set(own.task, { start, finish: start + minutes.get(own.task)! });
+      const run = runs(own, start) ?? { start, finish: start + minutes.get(own.task)! };
+      moved ||= run.start > times.get(own.task)!.start;
+      times.set(own.task, run);
     }
   }
   return [...openingTasks(work)].reduce((last, id) => Math.max(last, times.get(id)!.finish), 0);
+}
+
+/** When a task runs that has a pace of its own, by rests, daylight and the dark; null for all others. Minutes. */
+function runsOf(work: Work, { shape }: Plan) {
+  const paceOf = pacesOf(work);
+  const tasks = new Map(work.tasks.map((task) => [task.id, task]));
+  return ({ task: id, crews, stretch, start: planned, finish }: PlannedTask, start: number) => {
+    const task = tasks.get(id);
+    const atWork = crews.filter(({ people }) => people > 0).map(({ crew }) => crew);
+    const pace = task && finish > planned ? paceOf(task, atWork) : null;
+    if (!task || !pace) {
+      return null;
+    }
+    const seconds = plannedSeconds(task.minutes, shape, stretch);
+    const begin = startAt(pace, start * 60, seconds);
+    return { start: begin / 60, finish: finishAt(pace, begin, seconds) / 60 };
+  };
 }
 
 /** A stopped task has only its rest to do, in the accepted plan as in the fresh one. */
@@ -73,8 +98,8 @@ function arcsInto(work: Work, { handOvers }: Plan): Map<string, Arc[]> {
   for (const { from, to, counts, wait } of work.links) {
     add(to, { from, counts, wait });
   }
-  for (const { from, to } of handOvers) {
-    add(to, { from, counts: 'finish', wait: 0 });
+  for (const { from, to, wait = 0 } of handOvers) {
+    add(to, { from, counts: 'finish', wait });
   }
   return into;
 }

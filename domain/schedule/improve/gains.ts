@@ -1,5 +1,6 @@
 import type { Work } from '../../tasks/work.ts';
 import { makePlan, type PlanOptions } from '../makePlan.ts';
+import { oneStronger } from '../strength.ts';
 
 /** What one more person in a crew would gain. */
 export type CrewGain = {
@@ -43,6 +44,6 @@ export function gains(
 function withOneMore(work: Work, crew: string): Work {
   return {
     ...work,
-    crews: work.crews.map((own) => (own.id === crew ? { ...own, people: own.people + 1 } : own)),
+    crews: work.crews.map((own) => (own.id === crew ? oneStronger(own) : own)),
   };
 }

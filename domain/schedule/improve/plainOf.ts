@@ -64,6 +64,7 @@ export function exactUnit(compiled: Compiled): number | null {
   const { count, toOpen, wayHead, seconds, release, from, to, pace, goal } = compiled;
   if (
     compiled.anyFixed ||
+    compiled.crossing > 0 ||
     compiled.settledOpening > 0 ||
     compiled.busy.some((of) => of.length > 0)
   ) {

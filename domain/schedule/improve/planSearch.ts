@@ -242,7 +242,9 @@ export class PlanSearch {
     }
     const { opening } = this.#best!;
     if (this.#bounds === undefined) {
-      this.#bounds = boundSearch(this.#compiled, this.#lower, this.#best!);
+      const { forBounds = this.#compiled } = this.#options;
+      const known = forBounds === this.#compiled ? this.#best : null;
+      this.#bounds = boundSearch(forBounds, this.#lower, opening, known);
     }
     this.#bounds?.run(Math.ceil(boundSteps * schedules));
     const lower = Math.min(opening, this.#bounds?.lower ?? 0);

@@ -1,3 +1,4 @@
+import type { Compiled } from '../compile.ts';
 import type { Schedule } from '../schedule.ts';
 
 export type SearchOptions = {
@@ -6,6 +7,8 @@ export type SearchOptions = {
   readonly seed: number;
   /** Seconds; nothing opens earlier. */
   readonly bound: number;
+  /** The work that bounds go by, where not all ways to man it are among those that plans are made of. */
+  readonly forBounds?: Compiled | undefined;
   /** Asked before each schedule but the first. */
   readonly shouldStop?: (() => boolean) | undefined;
   /** A schedule to take order and ways from before any rule. */
