@@ -79,12 +79,12 @@ export function whatMoved(
     {
       kind: 'progress',
       seen: happened,
-      why: (later: boolean) => progressWhy(before, after, later),
+      why: (minutes: number) => progressWhy(before, after, minutes),
     },
     {
       kind: 'pace',
       seen: learned,
-      why: (later: boolean) => paceWhy(after.work, pace.before, pace.after, later),
+      why: (minutes: number) => paceWhy(after.work, pace.before, pace.after, minutes > 0),
     },
   ] as const;
   const start = opening(first);
@@ -96,7 +96,7 @@ export function whatMoved(
     const minutes = is - was;
     was = is;
     if (Math.abs(minutes) >= least)
-      causes.push({ kind, minutes, sentence: said(minutes, why(minutes > 0)) });
+      causes.push({ kind, minutes, sentence: said(minutes, why(minutes)) });
     onProgress?.(done + 1, steps.length);
   }
   causes.sort((one, other) => Math.abs(other.minutes) - Math.abs(one.minutes));

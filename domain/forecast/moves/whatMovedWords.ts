@@ -51,9 +51,10 @@ export function doubtWhy(before: Seen, after: Seen): string {
 
 /**
  * What happened between the two looks that was least like the estimates and moved the opening this way: stopped or slow
- * work when it is `later`, else quick work.
+ * work where it moved by `minutes` above 0, that is later, else quick work and doubt that is settled.
  */
-export function progressWhy(before: Seen, after: Seen, later: boolean): string {
+export function progressWhy(before: Seen, after: Seen, minutes: number): string {
+  const later = minutes > 0;
   const tasks = new Map(after.work.tasks.map((task) => [task.id, task]));
   const planned = new Map(after.plan.tasks.map((task) => [task.task, task]));
   const was = new Map(before.past.tasks.map((task) => [task.task, task.status]));
@@ -76,10 +77,17 @@ export function progressWhy(before: Seen, after: Seen, later: boolean): string {
     })
     .map(({ over, words }) => ({ off: later ? over : -over, words }))
     .filter(({ off }) => off >= 1)
-    .sort((one, other) => other.off - one.off)
-    .map(({ words }) => words);
-  return listed(news, later ? 'time went on' : 'what is done is no longer in doubt');
+    .sort((one, other) => other.off - one.off);
+  const said = listed(
+    news.map(({ words }) => words),
+    later ? 'time went on' : settled,
+  );
+  const named = news.reduce((sum, { off }) => sum + off, 0);
+  // A time promised with high confidence comes nearer with all that goes as expected: quick work explains only its own.
+  return later || news.length === 0 || named > -minutes / 2 ? said : `${settled}; also ${said}`;
 }
+
+const settled = 'what is done is no longer in doubt';
 
 /** The crews whose pace is now seen most differently, in the direction of the move. */
 export function paceWhy({ crews }: Work, before: Pace, after: Pace, later: boolean): string {

@@ -120,6 +120,22 @@ describe('what moved the opening', () => {
     for (const { sentence } of earlier) expect(sentence).not.toContain('bay-4');
   });
 
+  it('does not credit one quick task with all the doubt that was settled meanwhile', () => {
+    // Expected minutes are (4 + 4 x 5 + 9) / 6 = 5.5: the first bay is 1.5 min quick, the other five are as expected.
+    const after = built(6, 5.5);
+    const [first, ...rest] = after.past.tasks;
+    const tasks = [{ ...first!, start: 1.5 }, ...rest];
+    const progress = whatMoved(
+      before,
+      { ...after, past: { ...after.past, tasks } },
+      options,
+    ).causes.find(({ kind }) => kind === 'progress')!;
+    expect(progress.minutes).toBeLessThan(-3);
+    expect(progress.sentence).toMatch(
+      /^\d+ min earlier: what is done is no longer in doubt; also Task bay-1 took 4 min in place of 6\.$/,
+    );
+  });
+
   it('names a truck that is no longer in doubt', () => {
     const late = { ...usualDoubt(work), day: { ...doubt.day, on: false } };
     const events = late.events.filter(({ kind }) => kind === 'late-load');
