@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { compile } from '#domain/schedule/compile.ts';
+import { boundSearch } from '#domain/schedule/improve/boundSearch.ts';
+import { lowerBound } from '#domain/schedule/lowerBound.ts';
+import { makePlan } from '#domain/schedule/makePlan.ts';
+import { manningOf } from '#domain/schedule/manning.ts';
+import { settlePast } from '#domain/schedule/settled.ts';
+import type { Work } from '#domain/tasks/work.ts';
+import { randomPast, randomWork } from '#tests/support/randomWork.ts';
+
+/** The bound with nothing left to gain, in minutes, for plans from some moment on. */
+function boundOf(work: Work, past?: ReturnType<typeof randomPast>): number {
+  const manning = manningOf(work, 'pert', true);
+  const settled = settlePast(manning, past);
+  if (!settled.ok) throw new Error(settled.reason.sentence);
+  const compilation = compile(manning, settled.value);
+  if (!compilation.ok) throw new Error(compilation.reason.sentence);
+  const { forBounds } = compilation.value;
+  const bound = boundSearch(forBounds, lowerBound(forBounds), Number.POSITIVE_INFINITY, null);
+  while (bound && !bound.isDone) bound.run(200);
+  return (bound?.lower ?? 0) / 60;
+}
+
+const anyWork = fc.integer({ min: 1, max: 1e9 }).map((seed) =>
+  randomWork(seed, {
+    tasks: 4 + (seed % 12),
+    crews: 3,
+    zones: 2,
+    joint: true,
+    keepOff: seed % 2 === 0,
+    waits: seed % 3 === 0,
+    loads: seed % 5 === 0,
+    opens: seed % 7 === 0,
+    equipment: seed % 11 < 5,
+    rests: seed % 13 < 5,
+    dark: seed % 17 < 5,
+    crossing: seed % 19 < 9,
+    strength: seed % 23 < 9,
+    skilled: seed % 29 < 9,
+  }),
+);
+
+it('No plan opens before the bound, whatever there is in the order of work', () => {
+  fc.assert(
+    fc.property(anyWork, (work) => {
+      const plan = makePlan(work, { shape: 'pert', crews: true, effort: 200 });
+      if (plan.ok) expect(boundOf(work)).toBeLessThanOrEqual(plan.value.minutesToOpen + 1e-9);
+    }),
+    { numRuns: 200 },
+  );
+});
+
+it('No plan opens before the bound in the middle of a build', () => {
+  fc.assert(
+    fc.property(anyWork, fc.integer(), (work, seed) => {
+      const first = makePlan(work, { shape: 'pert', crews: true, effort: 20 });
+      if (!first.ok) return;
+      const past = randomPast(seed, first.value, Math.round(first.value.minutesToOpen / 2));
+      const plan = makePlan(work, { shape: 'pert', crews: true, past, effort: 200 });
+      if (plan.ok) expect(boundOf(work, past)).toBeLessThanOrEqual(plan.value.minutesToOpen + 1e-9);
+    }),
+    { numRuns: 100 },
+  );
+});
