@@ -110,6 +110,13 @@ const Truck = Type.Object(
 );
 export type Truck = Static<typeof Truck>;
 
+/** What one pallet takes beside its own mass, its bed, and how high it is loaded. Metres and kilograms. */
+const Pallet = Type.Object(
+  { empty: Kilograms, mass: Kilograms, length: Metres, width: Metres, height: Metres },
+  { additionalProperties: false },
+);
+export type Pallet = Static<typeof Pallet>;
+
 /** Carrying by hand. Metres per minute and minutes. */
 const Carry = Type.Object(
   {
@@ -218,6 +225,8 @@ export const Kit = Type.Object(
     limits: Type.Optional(SiteLimits),
     /** What a truck takes. Absent: loads are not packed. */
     truck: Type.Optional(Truck),
+    /** What a pallet takes. Absent: every part goes loose onto the truck. */
+    pallet: Type.Optional(Pallet),
     /** How parts are carried by hand. Absent: carrying is not reckoned. */
     carry: Type.Optional(Carry),
     /** For a launched kit. */

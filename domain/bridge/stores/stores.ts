@@ -11,6 +11,8 @@ import { type Packing, packTrucks } from './packTrucks.ts';
 /** The stores of a bridge: what is brought, in what order, where it lies and how it is carried. */
 export type Stores = {
   readonly kilograms: number;
+  /** From the stacks to the front rollers, by what lies there: metres. */
+  readonly walk: number;
   readonly carrying: readonly Carrying[];
   /** Null where the kit does not say what a truck takes. */
   readonly packing: Packing | null;
@@ -33,8 +35,9 @@ export function storesOf(bridge: Bridge, kit: Kit, work: Work): Stores {
   const circuit = kit.carry && deck ? deckCircuit(kit.carry, deck.walk + bridge.length / 2) : null;
   return {
     kilograms,
+    walk,
     carrying: carrying(kit, bridge, walk),
-    packing: kit.truck ? packTrucks(lots, kit.truck) : null,
+    packing: kit.truck ? packTrucks(lots, kit.truck, kit.pallet) : null,
     stacks,
     deck: circuit && { metres: circuit.metres, round: circuit.round, teams: circuit.teams },
   };

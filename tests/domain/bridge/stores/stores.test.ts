@@ -4,11 +4,12 @@ import { carrying } from '#domain/bridge/stores/carrying.ts';
 import { deckCircuit } from '#domain/bridge/stores/deckCircuit.ts';
 import { layStacks } from '#domain/bridge/stores/layStacks.ts';
 import { lotsInOrder } from '#domain/bridge/stores/needs.ts';
+import { partsOnLoads } from '#domain/bridge/stores/onLoad.ts';
 import { packTrucks } from '#domain/bridge/stores/packTrucks.ts';
 import { shortParts } from '#domain/bridge/stores/shortParts.ts';
 import { stillStarts } from '#domain/bridge/stores/stillStarts.ts';
 import { storesOf } from '#domain/bridge/stores/stores.ts';
-import type { Carry, Truck } from '#domain/kit/kit.ts';
+import type { Carry, Pallet, Truck } from '#domain/kit/kit.ts';
 import { orderOfWork } from '#domain/tasks/fromKit/orderOfWork.ts';
 import { usesOf } from '#domain/tasks/fromKit/uses.ts';
 import { bridgeOver, granted, heron } from '../../kit/heronKit.ts';
@@ -93,6 +94,92 @@ describe('packing trucks', () => {
       'Site gear: tools, lines, lamps',
     ]);
     expect(packTrucks(lots, { ...truck, length: 3, width: 2.4 }).tooBig).toContain('Floor beam');
+  });
+});
+
+describe('packing pallets', () => {
+  const pallet = heron.pallet as Pallet;
+
+  it('puts every part on one pallet or loose on one truck, within mass and bed, whatever the pallet', () => {
+    const pallets = fc.record({
+      empty: fc.integer({ min: 1, max: 150 }),
+      mass: fc.integer({ min: 300, max: 2500 }),
+      length: fc.double({ min: 0.8, max: 4, noNaN: true }),
+      width: fc.double({ min: 0.8, max: 2.4, noNaN: true }),
+      height: fc.double({ min: 0.3, max: 1.6, noNaN: true }),
+    });
+    const parts = new Map(heron.parts.map((part) => [part.name, part]));
+    fc.assert(
+      fc.property(pallets, (any) => {
+        const packing = packTrucks(lots, truck, any);
+        const onPallets = new Map(packing.pallets.map((one) => [one.name, one]));
+        const stood = packing.trucks.flatMap((one) => one.pallets);
+        expect(stood.sort()).toEqual([...onPallets.keys()].sort());
+        const onTrucks = packing.trucks.flatMap((one) => one.parts);
+        expect(total(onTrucks.map(({ part, count }) => [part, count] as const))).toEqual(listed);
+        for (const one of packing.pallets) {
+          const mass = one.parts.reduce(
+            (sum, { part, count }) => sum + count * (parts.get(part)?.mass ?? 0),
+            0,
+          );
+          expect(one.kilograms).toBeCloseTo(mass, 6);
+          expect(one.loaded).toBeCloseTo(any.empty + mass, 6);
+          expect(mass).toBeLessThanOrEqual(any.mass);
+          expect(one.bed).toBeLessThanOrEqual(any.length * any.width + 1e-9);
+        }
+        for (const { kilograms, loaded, pallets } of packing.trucks) {
+          expect(loaded).toBeCloseTo(kilograms + pallets.length * any.empty, 6);
+          expect(loaded).toBeLessThanOrEqual(truck.mass + 1e-9);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('stands no more pallets on a truck than its bed has places', () => {
+    // 6.2 m by 2.4 m takes two by two of 3 m by 1.2 m.
+    const timber = heron.parts.filter(({ id }) => id === 'packing');
+    const many = [
+      { group: 'site', of: null, task: '', parts: timber.map((part) => ({ part, count: 900 })) },
+    ];
+    const packing = packTrucks(many, { ...truck, mass: 100_000, length: 6.2, width: 2.4 }, pallet);
+    expect(Math.max(...packing.trucks.map(({ pallets }) => pallets.length))).toBe(4);
+  });
+
+  it('begins pallets in the order in which the work wants what is on them', () => {
+    const { pallets } = packTrucks(lots, truck, pallet);
+    const firsts = pallets.map(({ firstTask }) =>
+      firstTask === '' ? 1e9 : taskOf(work, firstTask).number,
+    );
+    expect(firsts).toEqual([...firsts].sort((a, b) => a - b));
+    expect(pallets.length).toBeGreaterThan(1);
+  });
+
+  it('leaves loose what is too long for a pallet', () => {
+    const { pallets } = packTrucks(lots, truck, pallet);
+    const on = new Set(pallets.flatMap(({ parts }) => parts.map(({ part }) => part)));
+    // Girder panels are 3.1 m, floor beams 5.2 m and deck planks 3.9 m long.
+    for (const name of ['Girder panel', 'Floor beam', 'Deck plank']) expect(on).not.toContain(name);
+    expect(on).toContain('Panel pin');
+  });
+});
+
+describe('what a load carries', () => {
+  const onLoads = partsOnLoads(heron, bridge);
+
+  it('is all the parts of the bridge over all loads, each once', () => {
+    const counts = [...onLoads.values()].flat().map(({ part, count }) => [part, count] as const);
+    expect(total(counts)).toEqual(listed);
+  });
+
+  it('weighs what the order of work says of the load', () => {
+    for (const { id, tonnes } of work.loads) {
+      const kilograms = (onLoads.get(id) ?? []).reduce(
+        (sum, one) => sum + one.count * one.kilograms,
+        0,
+      );
+      expect(kilograms / 1000).toBeCloseTo(tonnes ?? 0, 3);
+    }
   });
 });
 
