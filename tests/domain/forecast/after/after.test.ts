@@ -169,6 +169,10 @@ describe('proposed minutes', () => {
     expect(read.ok).toBe(true);
     expect(own.order.find(({ id }) => id === 'bay')!.minutes).toEqual(accepted[0]!.minutes);
     expect(own.source).toContain('2 own builds');
+    expect(own.title).toBe(`${heronKit.title}, own minutes`);
+    expect(ownKit(own, accepted, 'heron-again').title).toBe(own.title);
+    const long = ownKit({ ...heronKit, title: 'x'.repeat(80) }, accepted, 'long').title;
+    expect([long.length, long.endsWith(', own minutes')]).toEqual([80, true]);
     expect(own.notForUse).toBe(heronKit.notForUse);
     expect(own.launch).toEqual(heronKit.launch);
     expect(heronKit.order.find(({ id }) => id === 'bay')!.minutes).toEqual(bay.minutes);
