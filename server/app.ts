@@ -33,6 +33,7 @@ import { recordRoute } from './routes/record.ts';
 import { reviewRoutes } from './routes/reviews.ts';
 import { snapshotRoute } from './routes/snapshot.ts';
 import { stagesRoute } from './routes/stages.ts';
+import { storesRoute } from './routes/stores.ts';
 import type { App, OpenDemo, Site } from './site.ts';
 import type { Planner } from './workers/planner.ts';
 import type { Searcher } from './workers/searcher.ts';
@@ -130,6 +131,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   demoRoute(app, site);
   snapshotRoute(app, site);
   stagesRoute(app, site);
+  storesRoute(app, site);
   feedRoute(app, site);
   commandRoute(app, site);
   recordRoute(app, site);

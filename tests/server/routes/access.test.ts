@@ -43,6 +43,7 @@ const ofFord: readonly Row[] = [
   { method: 'GET', path: '/record', may: ['leader', 'log', 'inspector'] },
   { method: 'GET', path: '/forecast', may: everyRole },
   { method: 'GET', path: '/stages', may: everyRole },
+  { method: 'GET', path: '/stores', may: everyRole },
   { method: 'GET', path: '/forecasts', may: ['leader', 'log', 'inspector', 'commander'] },
   { method: 'GET', path: '/forecast/full', may: ['leader', 'log', 'inspector', 'commander'] },
   { method: 'GET', path: '/forecast/history', may: ['leader', 'log', 'inspector', 'commander'] },
