@@ -34,7 +34,7 @@ const patience = 60;
  * Steps of the search for a bound for each schedule made, once so many schedules of a hundred tasks have been made; of
  * more tasks more, since it takes the longer to say anything.
  */
-const boundSteps = 1;
+const boundSteps = 1.5;
 const boundFrom = 1000;
 
 /** Different schedules remembered that open as early as the best. */
