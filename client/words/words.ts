@@ -16,6 +16,7 @@ import { newBuildWords } from './newBuildWords.ts';
 import { planWords } from './planWords.ts';
 import { saidWords } from './saidWords.ts';
 import { shellWords } from './shellWords.ts';
+import { storesWords } from './storesWords.ts';
 import { workWords } from './workWords.ts';
 
 /** Everything the pages say, in one catalogue. A section per screen or drawing; parts with numbers are functions. */
@@ -35,6 +36,7 @@ export const words = {
   ...launchWords,
   ...workWords,
   ...crewsWords,
+  ...storesWords,
   ...planWords,
   ...forecastWords,
   ...afterWords,

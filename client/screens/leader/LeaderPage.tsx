@@ -6,6 +6,7 @@ import { PageLink } from '../../parts/PageLink.tsx';
 import { words } from '../../words/words.ts';
 import { AfterPage } from '../afterBuild/AfterPage.tsx';
 import { ForecastParts } from '../forecast/ForecastParts.tsx';
+import { StoresParts } from '../stores/StoresParts.tsx';
 import { CrewsPage } from './crews/CrewsPage.tsx';
 import { DraftBar } from './draft/DraftBar.tsx';
 import { DraftProvider } from './draft/DraftProvider.tsx';
@@ -31,6 +32,7 @@ const sections: Readonly<Record<Section, () => ReactNode>> = {
   launch: () => <LaunchPage />,
   work: () => <WorkPage />,
   crews: () => <CrewsPage />,
+  stores: () => <StoresParts />,
   plan: () => <PlanPage />,
   forecast: () => <ForecastParts leader />,
   report: () => <ReportPage />,

@@ -1,9 +1,11 @@
+import { useState } from 'react';
 import { rollCall } from '#domain/progress/rules/halt.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { BuildHead } from '../../parts/BuildHead.tsx';
 import { HaltNotice } from '../../parts/HaltNotice.tsx';
 import { PageFrame } from '../../parts/PageFrame.tsx';
 import { words } from '../../words/words.ts';
+import { StoresParts } from '../stores/StoresParts.tsx';
 import { CrewsNow } from './CrewsNow.tsx';
 import { EntryLine } from './EntryLine.tsx';
 import { LastEntries } from './LastEntries.tsx';
@@ -35,6 +37,7 @@ export default function LogPage() {
         <CrewsNow />
         <LastEntries />
       </div>
+      <StoresFold />
       <details className="how">
         <summary>{words.log.how}</summary>
         <dl>
@@ -48,6 +51,17 @@ export default function LogPage() {
         <p className="second">{words.log.holds}</p>
       </details>
     </PageFrame>
+  );
+}
+
+/** The stores, worked out only once somebody opens them. */
+function StoresFold() {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="how" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{words.stores.title}</summary>
+      {open ? <StoresParts /> : null}
+    </details>
   );
 }
 
