@@ -10,7 +10,7 @@ it('brings a finished bay back as attempt 2 when the leader reopens it, and says
   await build.send('inspector', 'pass-hold', {
     task: 'ready-5',
     name: 'SSgt Ruth Calder',
-    values: { bays: 11, decked: 4, pins: true, level: 2, wind: 5, packing: true },
+    values: { bays: 11, decked: 4, pins: true, level: 2, wind: 5, packing: true, margin: 2.6 },
     remark: '',
   });
   const inspector = await stage.pages.open(build.page('inspector'));
