@@ -75,7 +75,10 @@ export const inspectorWords = {
     comesBack: 'If you fail it, this work comes back:',
     comesBackNone: 'No finished work comes back; the hold has to be passed again.',
     history: 'What was found here',
-    lapsesOn: (causes: string) => `A pass lapses after ${causes}.`,
+    lapsesOn: (causes: readonly string[]) =>
+      causes.length === 1
+        ? `A pass lapses after ${causes[0]}.`
+        : `A pass lapses after any of these: ${causes.join(', ')}.`,
     causes: {
       move: 'a move',
       jack: 'jacking',

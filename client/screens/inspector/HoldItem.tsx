@@ -1,7 +1,6 @@
 import { orderIndex } from '#domain/progress/orderIndex.ts';
 import type { HoldNow } from '#domain/progress/views/holds.ts';
 import type { Readiness } from '#domain/progress/views/readiness.ts';
-import { inWords } from '#domain/progress/words.ts';
 import type { Task } from '#domain/tasks/task.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { HoldMark } from '../../parts/HoldMark.tsx';
@@ -57,9 +56,7 @@ export function HoldItem({ hold, readiness, next, say, busy }: Props) {
       ) : null}
       {readiness.ready ? null : <ToMeasure task={task} />}
       {lapsesOn.length > 0 ? (
-        <p className="second">
-          {said.lapsesOn(inWords(lapsesOn.map((cause) => said.causes[cause])))}
-        </p>
+        <p className="second">{said.lapsesOn(lapsesOn.map((cause) => said.causes[cause]))}</p>
       ) : null}
       <Findings task={task} />
     </>
