@@ -14,6 +14,7 @@ export const leaderWords = {
       links: 'Links',
       record: 'Record',
       after: 'After',
+      kit: 'Kit file',
     },
     sectionsTitle: 'The leader’s pages',
     noSection: 'There is no such page here.',

@@ -9,6 +9,7 @@ import { groundWords } from './groundWords.ts';
 import { haltWords } from './haltWords.ts';
 import { inspectorWords } from './inspectorWords.ts';
 import { jobWords } from './jobWords.ts';
+import { kitWords } from './kitWords.ts';
 import { launchWords } from './launchWords.ts';
 import { leaderWords } from './leaderWords.ts';
 import { logWords } from './logWords.ts';
@@ -37,6 +38,7 @@ export const words = {
   ...workWords,
   ...crewsWords,
   ...storesWords,
+  ...kitWords,
   ...planWords,
   ...forecastWords,
   ...afterWords,

@@ -11,6 +11,7 @@ import { CrewsPage } from './crews/CrewsPage.tsx';
 import { DraftBar } from './draft/DraftBar.tsx';
 import { DraftProvider } from './draft/DraftProvider.tsx';
 import { GroundPage } from './ground/GroundPage.tsx';
+import { KitPage } from './kit/KitPage.tsx';
 import { LaunchPage } from './launch/LaunchPage.tsx';
 import { StoppedPage } from './launch/StoppedPage.tsx';
 import { LinksPage } from './links/LinksPage.tsx';
@@ -39,6 +40,7 @@ const sections: Readonly<Record<Section, () => ReactNode>> = {
   links: () => <LinksPage />,
   record: () => <RecordPage />,
   after: () => <AfterPage />,
+  kit: () => <KitPage />,
 };
 
 /** The leader's page: plans the build and runs it. Its parts are pages of their own below one address. */
