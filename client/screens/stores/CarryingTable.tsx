@@ -7,7 +7,7 @@ export function CarryingTable({ kit }: { readonly kit: StoresOfKit }) {
   const said = words.stores;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
-    <section className="wide-table" tabIndex={0} aria-label={said.carrying}>
+    <section className="wide-table carrying" tabIndex={0} aria-label={said.carrying}>
       <table>
         <thead>
           <tr>

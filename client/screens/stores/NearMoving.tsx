@@ -18,7 +18,8 @@ export function NearMoving() {
         <section className="stack" aria-labelledby="stores-near">
           <h2 id="stores-near">{said.near}</h2>
           <p className="second">{said.nearMore}</p>
-          <div className="wide-table">
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
+          <section className="wide-table" tabIndex={0} aria-label={said.zone}>
             <table>
               <thead>
                 <tr>
@@ -40,7 +41,7 @@ export function NearMoving() {
                 ))}
               </tbody>
             </table>
-          </div>
+          </section>
         </section>
       ) : null}
       {rescue ? (

@@ -21,7 +21,7 @@ export function PackingList({ kit }: { readonly kit: StoresOfKit }) {
               percent(one.bed / truck.bed),
             )}
             <span className="second">
-              {' '}
+              {'. '}
               {[...one.pallets, ...one.parts.map(({ part, count }) => `${count} ${part}`)].join(
                 ', ',
               )}

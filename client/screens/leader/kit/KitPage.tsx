@@ -8,6 +8,7 @@ import { metres } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { PartsFigure } from './PartsFigure.tsx';
 import { readKitText, sampleBridge } from './readKitText.ts';
+import './kit.css';
 
 /** Checks a kit file, names each fault by its path, and draws what the kit is. */
 export function KitPage() {
