@@ -58,6 +58,7 @@ export const inspectorWords = {
     concessionNote: 'It stands in the record and wherever this pass is shown.',
     byConcession: (name: string, authority: string, reason: string) =>
       `By concession of ${name}, ${authority}: ${reason}`,
+    readAgainst: (name: string, read: string, limit: string) => `${name}: ${read}, limit ${limit}`,
     conceded: 'by concession',
     allowed: (reason: string) => `Outside where it ought to be, passed because: ${reason}`,
     answerMissing: (name: string) => `Say yes or no: ${name}.`,

@@ -45,12 +45,14 @@ function Found({ inspection, task }: { readonly inspection: Inspection; readonly
         <strong className="warn">
           {'. '}
           {said.byConcession(concession.name, concession.authority, concession.reason)} (
-          {limitsWords(task, concession.of)})
+          {againstLimits(task, concession.of, values)})
         </strong>
       ) : null}
-      {allowed ? `. ${said.allowed(allowed.reason)} (${limitsWords(task, allowed.of)})` : ''}
+      {allowed
+        ? `. ${said.allowed(allowed.reason)} (${againstLimits(task, allowed.of, values)})`
+        : ''}
       {Object.keys(values).length > 0 ? (
-        <span className="second"> {valuesWords(task, values)}</span>
+        <div className="second">{valuesWords(task, values)}</div>
       ) : null}
     </>
   );
@@ -68,10 +70,14 @@ function valuesWords(task: Task, values: Inspection['values']): string {
     .join('; ');
 }
 
-/** What was asked of those measures: "Wind: at most 12 m/s". */
-function limitsWords(task: Task, keys: readonly string[]): string {
+/** Those measures as read, and what was asked of them: "Wind: 9 m/s, limit at most 12 m/s". */
+function againstLimits(task: Task, keys: readonly string[], values: Inspection['values']): string {
   return (task.hold?.measures ?? [])
     .filter(({ key }) => keys.includes(key))
-    .map((measure) => `${measure.name}: ${againstWords(measure)}`)
+    .map((measure) => {
+      const value = values[measure.key];
+      const read = typeof value === 'number' ? withUnit(value, measure.unit) : words.inspector.no;
+      return words.inspector.readAgainst(measure.name, read, againstWords(measure));
+    })
     .join('; ');
 }
