@@ -12,12 +12,15 @@ const leaderPages = [
   'work',
   'work/move-5',
   'crews',
+  'stores',
+  'launch',
   'plan',
   'report',
   'links',
   'record',
   'forecast',
   'after',
+  'kit',
 ];
 
 /** Once the frame stands the page's own part and its first snapshot are here; then whatever else it fetches. */
