@@ -27,6 +27,8 @@ export const logWords = {
       `${time} is still to come, or before this build: ask for the time again.`,
     allTold: 'Every crew has told.',
     beforeStart: (time: string) => `It was told started at ${time}: ask for the time again.`,
+    alreadyDone: (time: string) =>
+      `It was told done at ${time}: ask for the number again, or take that report back first.`,
     missNeeds: 'What nearly happened? Type: near miss panel slipped.',
     lateNeeds: 'How many minutes later than planned? Type: load 5 late 12 bogged.',
     noHalt: 'No halt is on: there is nothing to acknowledge.',

@@ -20,6 +20,8 @@ export function warningOf(state: BuildState, meant: Meant | null, at: number): s
       const told = { ...meant, id: '', by, happenedAt, receivedAt: happenedAt };
       const broken = breachesOf(state, told, happenedAt)[0];
       if (broken) return words.log.wouldBreak(broken.sentence);
+      const ended = endOf(state, meant);
+      if (ended !== null) return words.log.alreadyDone(clock(ended, state.zone));
       const since = startOf(state, meant);
       if (since !== null && at < Date.parse(since)) {
         return words.log.beforeStart(clock(since, state.zone));
@@ -42,4 +44,11 @@ function startOf(state: BuildState, { kind, body }: Meant): string | null {
   if (kind !== 'tell-finished' && kind !== 'tell-part' && kind !== 'tell-stopped') return null;
   const share = state.tasks[body.task]?.shares.find(({ crew }) => crew === body.crew);
   return share?.startedAt ?? null;
+}
+
+/** When the crew was told done with it, where the report says that it begins; null otherwise. */
+function endOf(state: BuildState, { kind, body }: Meant): string | null {
+  if (kind !== 'tell-started' && kind !== 'tell-resumed') return null;
+  const share = state.tasks[body.task]?.shares.find(({ crew }) => crew === body.crew);
+  return share?.status === 'done' ? share.finishedAt : null;
 }

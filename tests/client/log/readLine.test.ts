@@ -134,6 +134,17 @@ describe('a line from the radio', () => {
     expect(first('left 57 done 13:00')?.warning).toContain('told started at 13:28');
   });
 
+  it('says so when work that was told done is told started again', () => {
+    const finishedAt = '2026-11-25T12:30:00Z';
+    const ended = standingSo('bay-9-left', {
+      status: 'done',
+      finishedAt,
+      shares: [{ crew: 'left', status: 'done', startedAt: null, finishedAt, why: null, part: 1 }],
+    });
+    expect(first('left 57 started', ended)?.warning).toContain('told done at 13:30');
+    expect(first('left 57 done', ended)?.warning).toBeNull();
+  });
+
   it('names the crew’s chief as the speaker unless the line names another', () => {
     expect(first('left 57 done')?.by).toBe('Cpl Okoro');
     expect(first('left 57 stopped jammed, by Pte Hill 13:28')).toMatchObject({
