@@ -54,7 +54,7 @@ export function LightStrip({ course: { spells, turns }, zone, now, opens }: Prop
       role="img"
       aria-label={said.picture(
         spells
-          .map((spell) => said.until(said.phases[spell.phase], clock(spell.to, zone)))
+          .map((spell) => said.until(said.phases[spell.phase], clock(toMinute(spell.to), zone)))
           .join(', '),
       )}
     >
@@ -82,7 +82,7 @@ export function LightStrip({ course: { spells, turns }, zone, now, opens }: Prop
             x={strip.x + strip.width + 20}
             y={(places[index] ?? 0) + 5}
           >
-            {said.turn(said.turns[name], clock(at, zone))}
+            {said.turn(said.turns[name], clock(toMinute(at), zone))}
           </text>
         </g>
       ))}
@@ -108,4 +108,9 @@ export function LightStrip({ course: { spells, turns }, zone, now, opens }: Prop
       ))}
     </svg>
   );
+}
+
+/** To the nearest minute, as the sentence beside says it. */
+function toMinute(at: number): number {
+  return Math.round(at / 60_000) * 60_000;
 }

@@ -37,6 +37,7 @@ export const commanderWords = {
       title: 'Safety',
       none: 'No injury, near miss or breach told.',
       more: (count: number) => `${count} earlier in the record.`,
+      lifted: 'Lifted since.',
     },
     loadClass: {
       title: (loadClass: number) => `Class ${loadClass}`,

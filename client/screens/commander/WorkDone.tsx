@@ -58,6 +58,7 @@ function SafetyEvents() {
   const { state } = useBuild();
   const said = words.commander.events;
   const events = state.events.filter(({ kind }) => kind !== 'short' && kind !== 'reopened');
+  const standing = state.halt && events.findLast(({ kind }) => kind === 'halt');
   return (
     <>
       <h3>{said.title}</h3>
@@ -66,9 +67,10 @@ function SafetyEvents() {
         {events
           .slice(-shown)
           .reverse()
-          .map(({ entry, at, sentence }) => (
-            <li key={`${entry} ${sentence}`}>
-              <span className="second">{clock(at, state.zone)}</span> {closed(sentence)}
+          .map((event) => (
+            <li key={`${event.entry} ${event.sentence}`}>
+              <span className="second">{clock(event.at, state.zone)}</span> {closed(event.sentence)}
+              {event.kind === 'halt' && event !== standing ? ` ${said.lifted}` : null}
             </li>
           ))}
       </ul>
