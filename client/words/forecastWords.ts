@@ -37,7 +37,7 @@ export const forecastWords = {
       smaller: (count: number) =>
         count === 1 ? '1 smaller move has no mark.' : `${count} smaller moves have no mark.`,
       said: (confidence: string, before: string, after: string) =>
-        `${confidence} by ${before} until then, by ${after} after it.`,
+        `${confidence} by ${before} when it began to move, by ${after} after it.`,
       touch: 'Touch a number to see what moved it then.',
       close: 'Close',
       inWords: 'The same in words',

@@ -5,11 +5,11 @@ export const planWords = {
     number: (count: number, time: string) => `Plan ${count}, accepted ${time}.`,
     none: 'There is no plan yet.',
     noneMore: 'Make one: it takes about a second and is recorded only when you accept it.',
-    opens: (time: string) => `By planned minutes it opens ${time}.`,
+    opens: (time: string) => `As accepted, by planned minutes, it opens ${time}.`,
     bound: (time: string, share: string) =>
-      `No plan with these crews can open before ${time}; this one is ${share} above that.`,
+      `When it was made no plan with these crews could open before ${time}; this one was ${share} above that.`,
     boundMet: (time: string) =>
-      `No plan with these crews can open before ${time}: this one cannot be beaten.`,
+      `When it was made no plan with these crews could open before ${time}: none was faster.`,
     again: 'Plan again',
     make: 'Make a plan',
     planning: 'Planning',

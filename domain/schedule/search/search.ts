@@ -157,8 +157,9 @@ function populationSize(stint: number): number {
 
 /** How much of a stint is bred; the rest re-solves. Measured on generated instances, not derived. */
 function bredShare(stint: number, tasks: number): number {
-  if (tasks <= SMALL && stint > 8000) return 0.1;
-  return stint < 2500 ? 0.4 : 0.7;
+  if (stint < 2500) return 0.4;
+  if (tasks <= SMALL) return stint < 8000 ? 0.65 : 0.1;
+  return 0.76;
 }
 
 /** What is as small as this is better searched through than bred. */
