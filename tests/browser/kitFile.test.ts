@@ -22,13 +22,11 @@ it('names each fault of a kit file by its path, then draws the kit once there ar
   await page.getByText('/bay/length').waitFor();
   await page.getByText('/parts/0/mass').waitFor();
 
-  await page
-    .getByLabel('Choose a kit file')
-    .setInputFiles({
-      name: 'heron.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(heron),
-    });
+  await page.getByLabel('Choose a kit file').setInputFiles({
+    name: 'heron.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(heron),
+  });
   await page.getByRole('heading', { name: 'No faults: Heron' }).waitFor();
   await page.getByText('Not for use: its file says so.').waitFor();
   await page.getByText(/^Source: Invented/).waitFor();

@@ -2,13 +2,14 @@ import { useQuery } from '@tanstack/react-query';
 import { lazy, Suspense } from 'react';
 import type { Api } from '../../data/api.ts';
 import { listBuilds } from '../../data/hostApi.ts';
+import { onceMore } from '../../data/onceMore.ts';
 import { Button } from '../../parts/Button.tsx';
 import { words } from '../../words/words.ts';
 import { BuildLine } from './BuildLine.tsx';
 import { DemoStart } from './DemoStart.tsx';
 
 /** Fetched when the host is here: nobody else's page needs it. */
-const NewBuildForm = lazy(() => import('../newBuild/NewBuildForm.tsx'));
+const NewBuildForm = lazy(onceMore(() => import('../newBuild/NewBuildForm.tsx')));
 
 /** What the host can do: see the builds of this server, let a leader in, start the demo or a new build. */
 export function HostDesk({ api, hostKey }: { readonly api: Api; readonly hostKey: string }) {
