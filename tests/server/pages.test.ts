@@ -34,6 +34,12 @@ describe('the pages', () => {
     expect((await get('/worker.js')).headers['cache-control']).toBe('no-cache');
   });
 
+  it('go to all phones of a platoon behind one address, however many files that takes', async () => {
+    let last = 0;
+    for (let file = 0; file < 1500; file++) last = (await get('/assets/main-4f2a.js')).statusCode;
+    expect(last).toBe(200);
+  });
+
   it.each(['/assets/gone.js', '/tents', '/../package.json', '/%2e%2e/package.json'])(
     '%s is not there',
     async (url) => {
