@@ -28,6 +28,11 @@ it('stops everyone by one press on a chief’s card, until the roll call is whol
   }
   const { leader, log, commander } = others;
   await commander.getByText(/^0 of 12 crews have loads down/).waitFor();
+  // A second call belongs to the halt that stands: the commander must not read of the first that it was lifted.
+  await build.send('right', 'halt', { why: 'pin out' });
+  const calls = commander.getByRole('listitem').filter({ hasText: 'called halt' });
+  await expect.poll(() => calls.count()).toBe(2);
+  expect(await calls.filter({ hasText: 'Lifted since.' }).count()).toBe(0);
 
   // The chiefs count heads on their cards, the log keeper enters those who have only a radio.
   await tap(left.getByRole('button', { name: /^Loads down, 7 of 7 clear/ }));
@@ -62,6 +67,8 @@ it('stops everyone by one press on a chief’s card, until the roll call is whol
   for (const page of everyone) {
     await page.getByRole('heading', { name: notice }).waitFor({ state: 'detached' });
   }
+
+  await expect.poll(() => calls.filter({ hasText: 'Lifted since.' }).count()).toBe(2);
 
   // Nothing went on by itself: each crew says so when it does.
   const { tasks, halt } = await build.state();

@@ -58,7 +58,6 @@ function SafetyEvents() {
   const { state } = useBuild();
   const said = words.commander.events;
   const events = state.events.filter(({ kind }) => kind !== 'short' && kind !== 'reopened');
-  const standing = state.halt && events.findLast(({ kind }) => kind === 'halt');
   return (
     <>
       <h3>{said.title}</h3>
@@ -70,7 +69,8 @@ function SafetyEvents() {
           .map((event) => (
             <li key={`${event.entry} ${event.sentence}`}>
               <span className="second">{clock(event.at, state.zone)}</span> {closed(event.sentence)}
-              {event.kind === 'halt' && event !== standing ? ` ${said.lifted}` : null}
+              {/* Several calls can belong to the halt that stands: nothing is called lifted before all is. */}
+              {event.kind === 'halt' && state.halt === null ? ` ${said.lifted}` : null}
             </li>
           ))}
       </ul>
