@@ -6,8 +6,8 @@ import { good, type Result } from '../result.ts';
 import { makePlan } from '../schedule/makePlan.ts';
 import type { Work } from '../tasks/work.ts';
 
-/** Schedules tried for each bridge of a choice: enough that no bridge loses by a poor plan, and soon done. */
-const effort = 1000;
+/** Schedules tried for each bridge of a choice: enough, with people to choose, that no bridge loses by a poor plan, and soon done. */
+const effort = 4000;
 
 /** When a bridge of the choice opens, minutes after the start of the build. */
 export type ChoiceTimes = {

@@ -1,5 +1,6 @@
 import type { Kit } from '../kit/kit.ts';
 import { criticalPath } from '../schedule/criticalPath.ts';
+import { quickestWork } from '../schedule/quickestWork.ts';
 import { orderOfWork } from '../tasks/fromKit/orderOfWork.ts';
 import type { Bridge } from './bridge.ts';
 import { designBridge } from './design.ts';
@@ -21,7 +22,7 @@ export type Choice = {
   readonly tasks: number;
   readonly loads: number;
   readonly tonnes: number;
-  /** Longest chain of its order of work by expected minutes, with people enough: no crews open it sooner on average. */
+  /** Longest chain of its order of work by expected minutes, with the most people each task can use: no crews open it sooner on average. */
   readonly leastMinutes: number;
   /** Why it is not the one advised; null for that one. */
   readonly against: string | null;
@@ -85,7 +86,7 @@ function compared(bridge: Bridge, ground: Ground, kit: Kit): Omit<Choice, 'again
   const work = ordered.ok
     ? ordered.value
     : { tasks: [], links: [], crews: [], zones: [], loads: [] };
-  const path = criticalPath(work, 'pert');
+  const path = criticalPath(quickestWork(work), 'pert');
   const people = (attached: boolean) =>
     work.crews
       .filter((crew) => !crew.attached || attached)

@@ -22,6 +22,10 @@ export type Compiled = Omit<LinkArrays, 'numbers'> & {
   /** Earliest start by stores, by now and by links from what is settled. */
   readonly release: Float64Array;
   readonly wayHead: Int32Array;
+  /** Where a task's ways with the usual people end; up to its last way others follow. */
+  readonly usualEnd: Int32Array;
+  /** Share of the tasks that have ways with other than the usual people. */
+  readonly otherPeople: number;
   /** Seconds that each way takes by day and without rests; `finishOf` says when it is done. */
   readonly seconds: Float64Array;
   /** At what pace each way goes on: null where nothing slows or stops it. */
@@ -77,6 +81,7 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
   const tasks: Task[] = [];
   const ways: Way[] = [];
   const wayHead = [0];
+  const usualEnd: number[] = [];
   const bounding: Way[] = [];
   const boundingHead = [0];
   let anyLeftOut = false;
@@ -93,11 +98,12 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     }
     numbers[at] = tasks.length;
     tasks.push(task);
-    const { list, leftOut } = found.value;
-    ways.push(...list);
+    const own = found.value;
+    usualEnd.push(ways.length + own.usual);
+    ways.push(...own.list);
     wayHead.push(ways.length);
-    anyLeftOut ||= leftOut !== null;
-    bounding.push(...(leftOut ? [leftOut] : list));
+    anyLeftOut ||= own.bounding !== own.list;
+    bounding.push(...own.bounding);
     boundingHead.push(bounding.length);
   }
   const resources = resourcesOf(manning, past, tasks, wayHead, ways);
@@ -109,6 +115,10 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     ...open,
     release: releases(manning, past, links, numbers, tasks),
     ...flatWays(wayHead, ways, crossing),
+    usualEnd: Int32Array.from(usualEnd),
+    otherPeople:
+      usualEnd.filter((end, number) => end < wayHead[number + 1]!).length /
+      Math.max(1, tasks.length),
     ...resources.uses,
     crossing,
     goal: Uint8Array.from(tasks, (task) => (goal.has(task.id) ? 1 : 0)),
@@ -127,6 +137,7 @@ export function compile(manning: Manning, past: SettledPast): Result<Compilation
     : {
         ...compiled,
         ...flatWays(boundingHead, bounding, crossing),
+        usualEnd: Int32Array.from(boundingHead.slice(1)),
         ...resourcesOf(manning, past, tasks, boundingHead, bounding).uses,
       };
   return good({ compiled, forBounds, tasks, ways, links, numberInLinks, resources });

@@ -1,12 +1,13 @@
 import type { Compiled } from './compile.ts';
 import { startAt } from './pace.ts';
 import type { Profile } from './profile.ts';
-import { finishOf, type Schedule } from './schedule.ts';
+import { finishOf, type Schedule, sameWay, usualPeople } from './schedule.ts';
 
 /**
  * Serial schedule generation (Kelley, 1963): takes the first `count` tasks of `order`, which must lead along the links,
  * and gives each the earliest start and the way in which it finishes first among what stands already in `profile`.
- * Of two ways that finish alike the one it had is kept; a task with a 1 in `pinned` keeps the way it had. Tasks with a
+ * Of two ways that finish alike the one it had is kept. `pinned` says what a task may be given: any way, the one it had,
+ * or any with the usual people. Tasks with a
  * fixed start come before all others, so that nobody takes their people. Writes into `schedule`; allocates nothing.
  * Returns false when a task finds no time within the hours of its crews, or a fixed one cannot start just then.
  */
@@ -47,13 +48,15 @@ function place(
   pinned: Uint8Array,
   { start, way }: Schedule,
 ): boolean {
-  const { wayHead, withCare, useHead, useOf, useAmount, to } = compiled;
+  const { wayHead, usualEnd, withCare, useHead, useOf, useAmount, to } = compiled;
   const had = way[task]!;
+  const may = pinned[task]!;
   let best = -1;
   let bestStart = 0;
   let bestFinish = Number.POSITIVE_INFINITY;
-  const first = pinned[task] === 1 ? had : wayHead[task]!;
-  const last = pinned[task] === 1 ? had + 1 : wayHead[task + 1]!;
+  const first = may === sameWay ? had : wayHead[task]!;
+  const last =
+    may === sameWay ? had + 1 : may === usualPeople ? usualEnd[task]! : wayHead[task + 1]!;
   for (let w = first; w < last; w += 1) {
     const begin =
       withCare[w] === 0

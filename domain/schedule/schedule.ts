@@ -11,6 +11,11 @@ export function finishOf(compiled: Compiled, w: number, start: number): number {
   return pace === null ? start + seconds : finishAt(pace, start, seconds);
 }
 
+/** What a task may be given when it is placed: any way, the one it had, or any with the usual people. */
+export const anyWay = 0;
+export const sameWay = 1;
+export const usualPeople = 2;
+
 /** An empty schedule with room for all tasks. */
 export function emptySchedule(compiled: Compiled): Schedule {
   return {

@@ -6,8 +6,9 @@ import { type Candidate, type Choice, eachChoice, spreadChoices } from './crewCh
 import { isFixed } from './fixed.ts';
 import type { Manning } from './manning.ts';
 import { finishAt, type Pace, startAt } from './pace.ts';
+import { countsBetween, fitted } from './peopleCounts.ts';
 import { secondsNotAfter, secondsNotBefore } from './seconds.ts';
-import { ableCrews, leastOf, nobody, peopleFrom, skilledOf, type Wanted } from './whoCan.ts';
+import { ableCrews, mostFrom, nobody, peopleFrom, skilledOf, type Wanted } from './whoCan.ts';
 import {
   fixedAgainst,
   lightTooShort,
@@ -41,20 +42,30 @@ export type Way = {
 
 /** The ways to man a task. */
 export type Ways = {
+  /** First those with the usual people, or what there is of them. */
   readonly list: readonly Way[];
-  /** Where there are more ways than are listed: one that takes no crew and no longer than any. Bounds go by it. */
-  readonly leftOut: Way | null;
+  /** How many of the list those are. */
+  readonly usual: number;
+  /**
+   * What bounds go by: the list itself, or where that leaves ways out, all ways or one that takes no crew and no longer
+   * than any.
+   */
+  readonly bounding: readonly Way[];
 };
 
-/** A joint task of many needs can be manned in more ways than are worth trying: enough to choose from. */
+/** A task can be manned in more ways than are worth trying: enough to choose from. */
 const mostWays = 64;
 const mostTries = 20_000;
 const attempts = 3 * mostWays;
 
+/** Ways that bounds go by where fewer are tried. */
+const mostBounding = 256;
+
 /**
  * The ways to man `task`, of which `left` (0 to 1) is still to be done. Each need gets a crew of its own that has the
- * skill, with the usual people or what the crew has and the zones have room for, down to the least; then the work
- * stretches. A need for nobody is met by the first crew it names, without taking anyone.
+ * skill, with the usual people or what the crew has and the zones have room for, down to the least. Then, with the same
+ * crews, all other counts between least and most that are worth having: the work stretches or goes faster. A need for
+ * nobody is met by the first crew it names, without taking anyone.
  * Crews that the leader has fixed take part in all of them, and all begin when he has fixed the start, unless that has
  * gone by.
  * Refuses with `no-crew-can`, `crew-too-small`, `zone-too-small`, `window-too-short`, `light-too-short` or
@@ -68,9 +79,9 @@ export function waysOf(manning: Manning, task: Task, left: number, now = 0): Res
     if (!people) {
       return bad(zoneTooSmall(task, room));
     }
-    const way = wayWith(wanted, null, people);
-    const against = whyNot(wanted, way);
-    return against ? bad(against) : good({ list: [way], leftOut: null });
+    const list = [wayWith(wanted, null, people)];
+    const against = whyNot(wanted, list[0]!);
+    return against ? bad(against) : good({ list, usual: 1, bounding: list });
   }
   const candidates: Candidate[][] = [];
   for (const need of task.needs) {
@@ -85,7 +96,22 @@ export function waysOf(manning: Manning, task: Task, left: number, now = 0): Res
     manning.work.crews.findIndex((crew) => crew.id === id),
   );
   const ways = new Map<string, Way>();
-  const add = ({ crews, people: has }: Choice): boolean => {
+  const choices = new Map<string, readonly number[]>();
+  const add = (crews: readonly number[], people: readonly number[]): boolean => {
+    const same = sameAs(task, crews, people);
+    if (ways.has(same)) {
+      return false;
+    }
+    const way = wayWith(wanted, crews, people);
+    const against = whyNot(wanted, way);
+    if (against) {
+      why = against;
+      return false;
+    }
+    ways.set(same, way);
+    return true;
+  };
+  const choose = ({ crews, people: has }: Choice): boolean => {
     const missing = pinned.find((crew) => !crews.includes(crew));
     if (missing !== undefined) {
       why = fixedAgainst(task, `${manning.work.crews[missing]!.name} cannot take part in it`);
@@ -96,45 +122,67 @@ export function waysOf(manning: Manning, task: Task, left: number, now = 0): Res
       why = zoneTooSmall(task, room);
       return false;
     }
-    const way = wayWith(wanted, crews, people);
-    const against = whyNot(wanted, way);
-    if (against) {
-      why = against;
-      return false;
-    }
-    const same = JSON.stringify([...way.crews].sort((one, other) => one.crew - other.crew));
-    const isNew = !ways.has(same);
-    if (isNew) {
-      ways.set(same, way);
-    }
-    return isNew;
+    choices.set(crews.join(), [...crews]);
+    return add(crews, people);
   };
   let tries = 0;
   const isWhole = eachChoice(candidates, nobody, (choice) => {
     tries += 1;
-    add(choice);
+    choose(choice);
     return ways.size > mostWays || tries >= mostTries ? 'enough' : 'more';
   });
-  if (isWhole) {
-    return ways.size > 0 ? good({ list: [...ways.values()], leftOut: null }) : bad(why);
+  if (!isWhole) {
+    ways.clear();
+    choices.clear();
+    spreadChoices(candidates, nobody, attempts, (choice) => ways.size < mostWays && choose(choice));
   }
-  ways.clear();
-  spreadChoices(candidates, nobody, attempts, (choice) => ways.size < mostWays && add(choice));
-  return ways.size > 0 ? good({ list: [...ways.values()], leftOut: leftOutOf(wanted) }) : bad(why);
+  const usualWays = ways.size;
+  const counts = [...choices.values()].map((crews) => {
+    const most = crews.map((crew, at) => mostFrom(wanted, task.needs[at]!, crew));
+    return { crews, people: countsBetween(task.needs, most, room.people) };
+  });
+  const rounds = Math.max(0, ...counts.map(({ people }) => people.length));
+  let turn = 0;
+  for (; turn < rounds && ways.size < mostBounding; turn += 1) {
+    for (const { crews, people } of counts) {
+      if (turn < people.length) {
+        add(crews, people[turn]!);
+      }
+    }
+  }
+  if (ways.size === 0) {
+    return bad(why);
+  }
+  const all = [...ways.values()];
+  const isAll = isWhole && turn === rounds;
+  const list = all.length > mostWays ? all.slice(0, mostWays) : all;
+  return good({
+    list,
+    usual: Math.min(list.length, usualWays || list.length),
+    bounding: !isAll ? [leftOutOf(wanted, candidates)] : all.length > mostWays ? all : list,
+  });
 }
 
-/** Stands for ways that are not listed, whichever they are. */
-function leftOutOf({ manning, task, left }: Wanted): Way {
-  const seconds = plannedSeconds(task.minutes, manning.shape, left);
-  return {
-    crews: [],
-    people: 0,
-    stretch: 1,
-    seconds,
-    pace: null,
-    from: 0,
-    to: Number.POSITIVE_INFINITY,
-  };
+/** What makes a way the same as another: who is taken for what, and how long it takes. */
+function sameAs({ needs }: Task, crews: readonly number[], people: readonly number[]): string {
+  const taken = crews.map((crew, at) => {
+    const { skill, with: some } = needs[at]!;
+    const able = skill === undefined && some === undefined ? '' : JSON.stringify([skill, some]);
+    return `${crew}:${people[at]}${able}`;
+  });
+  return taken.length === 1 ? taken[0]! : `${taken.sort().join()} ${stretchOf(needs, people)}`;
+}
+
+/** Stands for ways that are not listed, whichever they are: by nobody, and with the most people that any crew can give. */
+function leftOutOf(wanted: Wanted, candidates: readonly (readonly Candidate[])[]): Way {
+  const { needs } = wanted.task;
+  const people = candidates.map((own, at) =>
+    Math.max(...own.map(({ crew }) => mostFrom(wanted, needs[at]!, crew))),
+  );
+  const stretch = stretchOf(needs, people);
+  const seconds = plannedSeconds(wanted.task.minutes, wanted.manning.shape, stretch * wanted.left);
+  const to = Number.POSITIVE_INFINITY;
+  return { crews: [], people: 0, stretch, seconds, pace: null, from: 0, to };
 }
 
 function usual(need: Need): number {
@@ -152,29 +200,6 @@ function roomFor(manning: Manning, task: Task): Room {
     }
   }
   return tightest;
-}
-
-/** Sends people away, each time where the work stretches least, until the rest have room; null when they never do. */
-function fitted(needs: readonly Need[], wanted: readonly number[], room: number): number[] | null {
-  const people = [...wanted];
-  let sum = people.reduce((total, count) => total + count, 0);
-  while (sum > room) {
-    let best = -1;
-    let bestStretch = Number.POSITIVE_INFINITY;
-    for (const [at, need] of needs.entries()) {
-      const fewer = people[at]! - 1;
-      if (fewer >= leastOf(need) && need.people.usual / fewer < bestStretch) {
-        best = at;
-        bestStretch = need.people.usual / fewer;
-      }
-    }
-    if (best === -1) {
-      return null;
-    }
-    people[best]! -= 1;
-    sum -= 1;
-  }
-  return people;
 }
 
 function wayWith(

@@ -76,7 +76,16 @@ function isMeant(crew: Crew, anyOf: readonly string[]): boolean {
   return anyOf.length === 0 ? !crew.attached : anyOf.includes(crew.id);
 }
 
-/** With how many people the crew can meet the need: the usual ones or all it has, at each strength it will have. */
+/** The most people with whom the crew can ever meet the need. */
+export function mostFrom({ manning, now }: Wanted, { people, skill }: Need, crew: number): number {
+  if (crew === nobody || people.usual === 0) {
+    return 0;
+  }
+  const able = skill === undefined ? people.most : ableAt(manning.work.crews[crew]!, skill);
+  return Math.min(people.most, able, Math.max(...levels(manning, crew, now)));
+}
+
+/** The usual people with whom the crew can meet the need, or all it has of them, at each strength it will have. */
 export function peopleFrom({ manning, now }: Wanted, need: Need, crew: number): number[] {
   const { people, skill } = need;
   if (crew === nobody || people.usual === 0) {

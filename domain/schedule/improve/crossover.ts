@@ -1,3 +1,4 @@
+import { anyWay, sameWay, usualPeople } from '../schedule.ts';
 import type { Random } from '../search/random.ts';
 import type { Individual } from './individual.ts';
 import type { Placer } from './placer.ts';
@@ -40,6 +41,8 @@ export class Crossover {
     const beyond = dense.opening + rest.opening;
     const stray = strayWays * this.#random.unit() ** 2;
     const held = this.#random.unit();
+    // Of those that are not held to: how many may have other than the usual people.
+    const usual = compiled.otherPeople === 0 ? 1 : held + (1 - held) * this.#random.unit();
     for (let task = 0; task < compiled.count; task += 1) {
       const start = dense.start[task]!;
       const kept = start >= from && start < to;
@@ -50,13 +53,13 @@ export class Crossover {
       now.way[task] = parent.way[task]!;
       const first = compiled.wayHead[task]!;
       const ways = compiled.wayHead[task + 1]! - first;
-      pinned[task] = 1;
+      pinned[task] = sameWay;
       if (ways > 1) {
         const draw = this.#random.unit();
         if (draw < stray) {
           now.way[task] = first + this.#random.below(ways);
         } else {
-          pinned[task] = draw < held ? 1 : 0;
+          pinned[task] = draw < held ? sameWay : draw < usual ? usualPeople : anyWay;
         }
       }
     }

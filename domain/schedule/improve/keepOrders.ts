@@ -1,5 +1,5 @@
 import type { Compiled } from '../compile.ts';
-import type { Schedule } from '../schedule.ts';
+import { type Schedule, sameWay } from '../schedule.ts';
 import type { Random } from '../search/random.ts';
 import { changedOrders, type Order } from './changedOrders.ts';
 import { type Individual, remember } from './individual.ts';
@@ -38,7 +38,7 @@ export function keepOrders(
       weight = found;
     }
   };
-  pinned.fill(1);
+  pinned.fill(sameWay);
   now.way.set(accepted.way);
   consider(placer.forward(accepted.start));
   const key = new Float64Array(compiled.count);

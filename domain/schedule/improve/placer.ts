@@ -3,7 +3,7 @@ import type { Compiled } from '../compile.ts';
 import { placeForward } from '../forward.ts';
 import { Ordering } from '../ordering.ts';
 import { Profile } from '../profile.ts';
-import { emptySchedule, finishOf, openingOf, type Schedule } from '../schedule.ts';
+import { emptySchedule, finishOf, openingOf, type Schedule, usualPeople } from '../schedule.ts';
 
 /**
  * Makes schedules of some of the tasks and counts the work honestly: one placement is one task given a start, forward or
@@ -13,7 +13,7 @@ export class Placer {
   readonly compiled: Compiled;
   /** The schedule last made. Its ways are what the next one starts from. */
   readonly now: Schedule;
-  /** 1 where a task keeps the way it has. */
+  /** What a task may be given: any way, the one it has, or any with the usual people. */
   readonly pinned: Uint8Array;
   /** 1 where a task is placed. */
   readonly only: Uint8Array;
@@ -27,7 +27,7 @@ export class Placer {
     this.compiled = compiled;
     this.only = only;
     this.now = emptySchedule(compiled);
-    this.pinned = new Uint8Array(compiled.count);
+    this.pinned = new Uint8Array(compiled.count).fill(usualPeople);
     this.#profile = new Profile(compiled.capacity, compiled.users, compiled.busy);
     this.#ordering = new Ordering(compiled);
     this.#order = new Int32Array(compiled.count);

@@ -1,8 +1,10 @@
 import type { Compiled } from '../compile.ts';
 import { priorityKeys } from '../priorities.ts';
+import { anyWay, sameWay } from '../schedule.ts';
 import { Random } from '../search/random.ts';
 import { boundSearch } from './boundSearch.ts';
 import type { CrowdBound } from './crowds/crowdBound.ts';
+import { freeing } from './freeing.ts';
 import { areAlike, type Individual, remember } from './individual.ts';
 import { keepOrders } from './keepOrders.ts';
 import { Placer } from './placer.ts';
@@ -10,6 +12,7 @@ import { plainOf } from './plainOf.ts';
 import { Population } from './population.ts';
 import type { Found, SearchOptions } from './searchOptions.ts';
 import { tidy, tidyingTries } from './tidy.ts';
+import { usualAgain, usualTries } from './usualAgain.ts';
 import { WindowSearch } from './windowSearch.ts';
 import { withTheRest } from './withTheRest.ts';
 
@@ -17,8 +20,12 @@ import { withTheRest } from './withTheRest.ts';
 const firstStint = 1000;
 const longer = 3;
 
-/** Share of a stint in which windows are re-solved; before that schedules are bred. */
+/**
+ * Share of a stint in which windows are re-solved; before that schedules are bred. Windows keep the people that tasks
+ * have: where all tasks may have others, it is the smaller share.
+ */
 const resolved = 0.7;
+const resolvedOthers = 0.25;
 
 /** Larger orders of work are only bred: a window is solved with all of them in sight. */
 const mostToResolve = 600;
@@ -60,6 +67,8 @@ export class PlanSearch {
   readonly #each: number;
   readonly #rules: readonly Float64Array[];
   readonly #isOverNow = () => this.#isOver();
+  readonly #noteNow = (opening: number) => this.#note(opening);
+  readonly #resolved: number;
   #lower: number;
   #best: Individual | null = null;
   #equals: Individual[] = [];
@@ -78,6 +87,7 @@ export class PlanSearch {
       only.reduce((sum, one) => sum + one, 0),
     );
     this.#rules = priorityKeys(compiled);
+    this.#resolved = resolved - (resolved - resolvedOthers) * compiled.otherPeople;
     this.#lower = options.bound;
   }
 
@@ -87,7 +97,7 @@ export class PlanSearch {
     let stint = firstStint;
     // Always the same stints, so that more effort goes on where less leaves off and is never worse.
     for (let until = stint; ; until += stint) {
-      this.#breed(until - (this.#mayResolve ? resolved * stint : 0), stint);
+      this.#breed(until - (this.#mayResolve ? this.#resolved * stint : 0), stint);
       this.#resolve(until);
       if (this.#isOver() || this.#best === null) {
         break;
@@ -111,14 +121,15 @@ export class PlanSearch {
     if (like && keep) {
       return keepOrders(this.#placer, this.#random, best, like, mayGoOn);
     }
-    return tidy(this.#placer, this.#random, best, tidyingTries(effort), mayGoOn);
+    const tidied = tidy(this.#placer, this.#random, best, tidyingTries(effort), mayGoOn);
+    return usualAgain(this.#placer, tidied, usualTries(this.#compiled, effort), mayGoOn);
   }
 
   #fromLike(): void {
     const { like } = this.#options;
     if (like) {
       this.#placer.now.way.set(like.way);
-      this.#placer.pinned.fill(1);
+      this.#placer.pinned.fill(sameWay);
       this.#note(this.#placer.forward(like.start));
     }
   }
@@ -141,6 +152,11 @@ export class PlanSearch {
     for (const rule of this.#rules) {
       if (this.#best === null || (!this.#isOver() && this.#schedules < until)) {
         population.addFromEnd(rule);
+      }
+    }
+    for (const rule of this.#compiled.otherPeople === 0 ? [] : this.#rules) {
+      if (mayGoOn()) {
+        population.add(rule, 1);
       }
     }
     const size = Math.max(6, Math.min(200, Math.round(Math.sqrt(schedules))));
@@ -172,9 +188,13 @@ export class PlanSearch {
       const before = this.#best.opening;
       const spent = this.#schedules;
       const base = this.#equals[this.#random.below(this.#equals.length)]!;
-      const from = stuck % 3 === 2 ? this.#otherWays(base) : base;
-      if (from) {
-        this.#round(from, stuck % 3 === 1 ? fine : coarse);
+      if (this.#compiled.otherPeople > 0 && stuck % 2 === 0) {
+        freeing(this.#placer, this.#random, base, patience, this.#noteNow, this.#isOverNow);
+      } else {
+        const from = stuck % 3 === 2 ? this.#otherWays(base) : base;
+        if (from) {
+          this.#round(from, stuck % 3 === 1 ? fine : coarse);
+        }
       }
       stuck = this.#best.opening < before ? 0 : stuck + 1;
       this.#raiseBound(this.#schedules - spent);
@@ -186,7 +206,7 @@ export class PlanSearch {
     let last: Individual | null = null;
     this.#windowsOf(base, units).round(base, patience, (key) => {
       now.way.set(base.way);
-      pinned.fill(1);
+      pinned.fill(sameWay);
       const opening = this.#placer.forward(key);
       this.#note(opening);
       last = opening < Number.POSITIVE_INFINITY ? remember(now, opening) : last;
@@ -201,7 +221,7 @@ export class PlanSearch {
     const { now, pinned } = this.#placer;
     now.start.set(start);
     now.way.set(way);
-    pinned.fill(0);
+    pinned.fill(anyWay);
     this.#placer.pushToEnd(opening);
     this.#note(this.#placer.forward(now.start));
   }
@@ -229,7 +249,7 @@ export class PlanSearch {
       const ways = wayHead[task + 1]! - wayHead[task]!;
       now.way[task] = wayHead[task]! + this.#random.below(ways);
     }
-    pinned.fill(1);
+    pinned.fill(sameWay);
     const opening = this.#placer.forward(base.start);
     this.#note(opening);
     return opening === Number.POSITIVE_INFINITY ? null : remember(now, opening);
@@ -263,7 +283,7 @@ export class PlanSearch {
     const spent = this.#schedules;
     return (
       (this.#best !== null && this.#best.opening <= this.#lower) ||
-      spent >= effort - tidyingTries(effort) ||
+      spent >= effort - tidyingTries(effort) - usualTries(this.#compiled, effort) ||
       (effort >= Number.MAX_SAFE_INTEGER && spent > vain + vainTimes * this.#gainedAt) ||
       shouldStop?.() === true
     );

@@ -1,3 +1,4 @@
+import { anyWay, usualPeople } from '../schedule.ts';
 import type { Random } from '../search/random.ts';
 import { Crossover } from './crossover.ts';
 import { areAlike, type Individual, remember } from './individual.ts';
@@ -33,9 +34,16 @@ export class Population {
     this.#isOver = isOver;
   }
 
-  /** Adds a schedule in the order of `key`, each task in the way that finishes first, unless it is there already. */
-  add(key: Float64Array): void {
-    this.#placer.pinned.fill(0);
+  /**
+   * Adds a schedule in the order of `key`, each task in the way that finishes first, unless it is there already. So many
+   * of the tasks, as a share, may have other than the usual people.
+   */
+  add(key: Float64Array, other = 0): void {
+    const { pinned } = this.#placer;
+    pinned.fill(usualPeople);
+    for (let task = 0; task < pinned.length && other > 0; task += 1) {
+      pinned[task] = other < 1 && this.#random.unit() >= other ? usualPeople : anyWay;
+    }
     const made = this.#justified(key);
     if (made && !this.members.some((member) => areAlike(member, made))) {
       this.members.push(made);
@@ -43,9 +51,9 @@ export class Population {
   }
 
   /** Adds a schedule in the order that comes out when the tasks are placed from the end, those with the greatest key first. */
-  addFromEnd(key: Float64Array): void {
+  addFromEnd(key: Float64Array, other = 0): void {
     this.#placer.fromEnd(key);
-    this.add(this.#placer.now.start);
+    this.add(this.#placer.now.start, other);
   }
 
   /** Adds a schedule in the order of `key` shaken at random. */
@@ -60,7 +68,8 @@ export class Population {
     }
     const share = leastShake + (mostShake - leastShake) * this.#random.unit();
     const reach = (most - least) * share;
-    this.add(key.map((own) => own + reach * this.#random.unit()));
+    const shaken = key.map((own) => own + reach * this.#random.unit());
+    this.add(shaken, this.#placer.compiled.otherPeople === 0 ? 0 : this.#random.unit());
   }
 
   /** Makes one child of two parents and lets it in if it is good enough. Needs two members. */

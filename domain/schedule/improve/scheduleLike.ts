@@ -5,7 +5,7 @@ import type { Way } from '../ways.ts';
 
 /**
  * A plan as keys to take tasks by: starts and ways by number, in seconds. Tasks that the plan does not have come last;
- * a way that no longer exists becomes the one with most of the same crews.
+ * a way that no longer exists becomes the one with most of the same crews, and the people of each nearest to what it had.
  */
 export function scheduleLike(compilation: Compilation, crewIds: string[], plan: Plan): Schedule {
   const { compiled, tasks, ways } = compilation;
@@ -21,7 +21,7 @@ export function scheduleLike(compilation: Compilation, crewIds: string[], plan: 
     const likeness = ({ crews }: Way) =>
       crews.reduce((sum, one) => {
         const had = people.get(crewIds[one.crew]!);
-        return sum + (had === undefined ? 0 : had === one.people ? 2 : 1);
+        return sum + (had === undefined ? 0 : 1 + 1 / (1 + Math.abs(had - one.people)));
       }, 0);
     let most = -1;
     for (let w = compiled.wayHead[number]!; w < compiled.wayHead[number + 1]!; w += 1) {

@@ -1,3 +1,4 @@
+import { anyWay, sameWay } from '../schedule.ts';
 import type { Random } from '../search/random.ts';
 import { type Individual, remember } from './individual.ts';
 import type { Placer } from './placer.ts';
@@ -37,7 +38,7 @@ export function tidy(
     const reach = shake * random.unit() * kept.opening;
     for (let task = 0; task < key.length; task += 1) {
       key[task] = kept.start[task]! + reach * random.unit();
-      pinned[task] = random.unit() < freed ? 0 : 1;
+      pinned[task] = random.unit() < freed ? anyWay : sameWay;
     }
     now.way.set(kept.way);
     const opening = placer.forward(key);

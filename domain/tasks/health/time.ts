@@ -1,17 +1,18 @@
 import { criticalPath } from '../../schedule/criticalPath.ts';
+import { quickestWork } from '../../schedule/quickestWork.ts';
 import { workToOpening } from '../../schedule/workToOpening.ts';
 import { type Examined, share } from './examined.ts';
 import type { Finding } from './finding.ts';
 import { doneIndex, marks, pathIndex, sources } from './marks.ts';
 
-/** The time asked for against the longest chain of links, and the tasks done against those that should be. */
+/** The time asked for against the longest chain of links with the most people each task can use, and the tasks done against those that should be. */
 export function timeFindings(examined: Examined): Finding[] {
   return [...askedFindings(examined), ...behindFindings(examined)];
 }
 
 function askedFindings({ work, options, named }: Examined): Finding[] {
   const { askedFor, shape } = options;
-  const critical = criticalPath(workToOpening(work), shape);
+  const critical = criticalPath(quickestWork(workToOpening(work)), shape);
   if (askedFor === undefined || askedFor === null || !critical.ok) {
     return [];
   }

@@ -73,7 +73,8 @@ describe('when each bridge of the choice opens', () => {
     for (const { times } of frames) {
       expect(times?.p80).toBeGreaterThan(times?.p50 ?? Number.NaN);
     }
-    expect(frames[0]?.times?.p50).toBeLessThan(frames[1]?.times?.p50 ?? 0);
+    // Of the plans: the few runs of a test do not tell bridges apart that open within ten minutes of each other.
+    expect(frames[0]?.times?.planned).toBeLessThan(frames[1]?.times?.planned ?? 0);
     expect(answer.text.match(/event: progress/g)?.length).toBeGreaterThan(2);
   });
 
