@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { compile } from '#domain/schedule/compile.ts';
+import { type Compiled, compile } from '#domain/schedule/compile.ts';
 import { boundSearch } from '#domain/schedule/improve/boundSearch.ts';
 import { lowerBound } from '#domain/schedule/lowerBound.ts';
 import { makePlan } from '#domain/schedule/makePlan.ts';
@@ -9,14 +9,19 @@ import { settlePast } from '#domain/schedule/settled.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import { randomPast, randomWork } from '#tests/support/randomWork.ts';
 
-/** The bound with nothing left to gain, in minutes, for plans from some moment on. */
-function boundOf(work: Work, past?: ReturnType<typeof randomPast>): number {
+/** What bounds of plans from some moment on go by; null for work that cannot be manned. */
+function compiledOf(work: Work, past?: ReturnType<typeof randomPast>): Compiled | null {
   const manning = manningOf(work, 'pert', true);
   const settled = settlePast(manning, past);
   if (!settled.ok) throw new Error(settled.reason.sentence);
   const compilation = compile(manning, settled.value);
-  if (!compilation.ok) throw new Error(compilation.reason.sentence);
-  const { forBounds } = compilation.value;
+  return compilation.ok ? compilation.value.forBounds : null;
+}
+
+/** The bound with nothing left to gain, in minutes. */
+function boundOf(work: Work, past?: ReturnType<typeof randomPast>): number {
+  const forBounds = compiledOf(work, past);
+  if (!forBounds) throw new Error('cannot be manned');
   const bound = boundSearch(forBounds, lowerBound(forBounds), Number.POSITIVE_INFINITY, null);
   while (bound && !bound.isDone) bound.run(200);
   return (bound?.lower ?? 0) / 60;
@@ -61,5 +66,26 @@ it('No plan opens before the bound in the middle of a build', () => {
       if (plan.ok) expect(boundOf(work, past)).toBeLessThanOrEqual(plan.value.minutesToOpen + 1e-9);
     }),
     { numRuns: 100 },
+  );
+});
+
+it('Longer minutes of a task never lower the bound by paths and people', () => {
+  fc.assert(
+    fc.property(
+      anyWork,
+      fc.nat(),
+      fc.double({ min: 1, max: 4, noNaN: true }),
+      (work, pick, factor) => {
+        const slow = work.tasks[pick % work.tasks.length]!;
+        const { quick, likely, slow: most } = slow.minutes;
+        const longer = { quick: quick * factor, likely: likely * factor, slow: most * factor };
+        const tasks = work.tasks.map((task) =>
+          task === slow ? { ...task, minutes: longer } : task,
+        );
+        const [before, after] = [compiledOf(work), compiledOf({ ...work, tasks })];
+        if (before && after) expect(lowerBound(after)).toBeGreaterThanOrEqual(lowerBound(before));
+      },
+    ),
+    { numRuns: 300 },
   );
 });
