@@ -31,7 +31,7 @@ export function fitted(
 /**
  * The counts of people worth having for needs that may have up to `most` each, and no more than `room` together: for
  * each time the work can take, the fewest people of each need with whom it takes that. More would stand about. The
- * quickest first, then the one with the fewest people, then those halfway between, and so on.
+ * quickest first; each has no more people of any need than the one before it.
  */
 export function countsBetween(
   needs: readonly Need[],
@@ -55,7 +55,7 @@ export function countsBetween(
       last = same;
     }
   }
-  return endsFirst(counts);
+  return counts;
 }
 
 /** So much of a stretch is rounding. */
@@ -65,19 +65,29 @@ function fewest(need: Need, most: number, stretch: number): number {
   return most === 0 ? 0 : Math.max(leastOf(need), Math.ceil(need.people.usual / stretch - dust));
 }
 
-/** First the two ends, then what lies halfway between those that have come. */
-function endsFirst<One>(all: readonly One[]): One[] {
-  const came = new Set<One>();
-  const between: [number, number][] = [[0, all.length - 1]];
-  for (const one of [all[0], all.at(-1)]) {
-    if (one !== undefined) came.add(one);
-  }
+/** Counts that are left out between two that are not: no quicker than the one, with no fewer people than the other. */
+type Gap = { readonly quickest: readonly number[]; readonly fewest: readonly number[] };
+
+/** So many of the counts that `countsBetween` gives: the two ends, then those halfway between, and so on; and the gaps. */
+export function spread(
+  counts: readonly (readonly number[])[],
+  most: number,
+): { readonly some: (readonly number[])[]; readonly gaps: Gap[] } {
+  const last = counts.length - 1;
+  const kept = new Set<number>(counts.length > 0 ? [0, last].slice(0, most) : []);
+  const between: [number, number][] = [[0, last]];
   for (const [from, to] of between) {
     const half = Math.floor((from + to) / 2);
-    if (to - from > 1) {
-      came.add(all[half]!);
+    if (to - from > 1 && kept.size < most) {
+      kept.add(half);
       between.push([from, half], [half, to]);
     }
   }
-  return [...came];
+  const gaps: Gap[] = [];
+  for (let at = 0; at <= last; at += 1) {
+    const from = at;
+    while (at <= last && !kept.has(at)) at += 1;
+    if (at > from) gaps.push({ quickest: counts[from]!, fewest: counts[at - 1]! });
+  }
+  return { some: [...kept].map((at) => counts[at]!), gaps };
 }

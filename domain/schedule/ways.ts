@@ -6,7 +6,7 @@ import { type Candidate, type Choice, eachChoice, spreadChoices } from './crewCh
 import { isFixed } from './fixed.ts';
 import type { Manning } from './manning.ts';
 import { finishAt, type Pace, startAt } from './pace.ts';
-import { countsBetween, fitted } from './peopleCounts.ts';
+import { countsBetween, fitted, spread } from './peopleCounts.ts';
 import { secondsNotAfter, secondsNotBefore } from './seconds.ts';
 import { ableCrews, mostFrom, nobody, peopleFrom, skilledOf, type Wanted } from './whoCan.ts';
 import {
@@ -46,10 +46,7 @@ export type Ways = {
   readonly list: readonly Way[];
   /** How many of the list those are. */
   readonly usual: number;
-  /**
-   * What bounds go by: the list itself, or where that leaves ways out, all ways or one that takes no crew and no longer
-   * than any.
-   */
+  /** What bounds go by: the list, and where that leaves ways out, others that take no more people and no longer. */
   readonly bounding: readonly Way[];
 };
 
@@ -58,8 +55,8 @@ const mostWays = 64;
 const mostTries = 20_000;
 const attempts = 3 * mostWays;
 
-/** Ways that bounds go by where fewer are tried. */
-const mostBounding = 256;
+/** Ways of all tasks together that have other than the usual people, about: so many are still quick to lay out. */
+const mostInAll = 60_000;
 
 /**
  * The ways to man `task`, of which `left` (0 to 1) is still to be done. Each need gets a crew of its own that has the
@@ -75,7 +72,11 @@ export function waysOf(manning: Manning, task: Task, left: number, now = 0): Res
   const wanted = { manning, task, left, now };
   const room = roomFor(manning, task);
   if (!manning.crews) {
-    const people = fitted(task.needs, task.needs.map(usual), room.people);
+    const people = fitted(
+      task.needs,
+      task.needs.map(({ people }) => people.usual),
+      room.people,
+    );
     if (!people) {
       return bad(zoneTooSmall(task, room));
     }
@@ -137,30 +138,29 @@ export function waysOf(manning: Manning, task: Task, left: number, now = 0): Res
     spreadChoices(candidates, nobody, attempts, (choice) => ways.size < mostWays && choose(choice));
   }
   const usualWays = ways.size;
-  const counts = [...choices.values()].map((crews) => {
+  const between: Way[] = [];
+  const spare = Math.min(mostWays, mostInAll / manning.work.tasks.length) - usualWays;
+  const each = Math.max(0, Math.floor(spare / choices.size));
+  for (const crews of choices.values()) {
     const most = crews.map((crew, at) => mostFrom(wanted, task.needs[at]!, crew));
-    return { crews, people: countsBetween(task.needs, most, room.people) };
-  });
-  const rounds = Math.max(0, ...counts.map(({ people }) => people.length));
-  let turn = 0;
-  for (; turn < rounds && ways.size < mostBounding; turn += 1) {
-    for (const { crews, people } of counts) {
-      if (turn < people.length) {
-        add(crews, people[turn]!);
-      }
+    const counts = countsBetween(task.needs, most, room.people);
+    const { some, gaps } = spread(counts, each);
+    for (const people of some) {
+      add(crews, people);
+    }
+    for (const { quickest, fewest } of gaps) {
+      between.push(wayWith(wanted, crews, fewest, stretchOf(task.needs, quickest)));
     }
   }
   if (ways.size === 0) {
     return bad(why);
   }
-  const all = [...ways.values()];
-  const isAll = isWhole && turn === rounds;
-  const list = all.length > mostWays ? all.slice(0, mostWays) : all;
-  return good({
-    list,
-    usual: Math.min(list.length, usualWays || list.length),
-    bounding: !isAll ? [leftOutOf(wanted, candidates)] : all.length > mostWays ? all : list,
-  });
+  const list = [...ways.values()];
+  const usual = usualWays > 0 ? usualWays : list.length;
+  if (!isWhole) {
+    return good({ list, usual, bounding: [leftOutOf(wanted, candidates)] });
+  }
+  return good({ list, usual, bounding: between.length > 0 ? [...list, ...between] : list });
 }
 
 /** What makes a way the same as another: who is taken for what, and how long it takes. */
@@ -185,10 +185,6 @@ function leftOutOf(wanted: Wanted, candidates: readonly (readonly Candidate[])[]
   return { crews: [], people: 0, stretch, seconds, pace: null, from: 0, to };
 }
 
-function usual(need: Need): number {
-  return need.people.usual;
-}
-
 type Room = { readonly people: number; readonly zone: string };
 
 function roomFor(manning: Manning, task: Task): Room {
@@ -206,9 +202,9 @@ function wayWith(
   { manning, task, left, now }: Wanted,
   chosen: readonly number[] | null,
   people: readonly number[],
+  stretch = stretchOf(task.needs, people),
 ): Way {
   const { work, shape } = manning;
-  const stretch = stretchOf(task.needs, people);
   let from = 0;
   let to = Number.POSITIVE_INFINITY;
   const atWork: string[] = [];

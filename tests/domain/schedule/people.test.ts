@@ -2,7 +2,7 @@ import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { describe, expect, it } from 'vitest';
 import { makePlan, type PlanOptions } from '#domain/schedule/makePlan.ts';
-import { countsBetween } from '#domain/schedule/peopleCounts.ts';
+import { countsBetween, spread } from '#domain/schedule/peopleCounts.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import { bruteForce } from '#tests/support/bruteForce.ts';
@@ -28,15 +28,29 @@ describe('Counts of people worth having', () => {
     people: { least, usual, most },
   });
 
-  it('are all between least and most for one crew, the quickest first and the fewest next', () => {
-    expect(countsBetween([need(4, 6, 8)], [8], 20)).toEqual([[8], [4], [6], [7], [5]]);
-    expect(countsBetween([need(4, 6, 8)], [7], 6)).toEqual([[6], [4], [5]]);
+  it('are all between least and most for one crew, the quickest first', () => {
+    expect(countsBetween([need(4, 6, 8)], [8], 20)).toEqual([[8], [7], [6], [5], [4]]);
+    expect(countsBetween([need(4, 6, 8)], [7], 6)).toEqual([[6], [5], [4]]);
+  });
+
+  it('are spread where there are too many, and what lies between is known', () => {
+    const counts = [[9], [8], [7], [6], [5], [4], [3]];
+    expect(spread(counts, 7)).toEqual({ some: expect.arrayContaining(counts), gaps: [] });
+    expect(spread(counts, 3)).toEqual({
+      some: [[9], [3], [6]],
+      gaps: [
+        { quickest: [8], fewest: [7] },
+        { quickest: [5], fewest: [4] },
+      ],
+    });
+    expect(spread(counts, 0)).toEqual({ some: [], gaps: [{ quickest: [9], fewest: [3] }] });
+    expect(spread([], 3)).toEqual({ some: [], gaps: [] });
   });
 
   it('are, for crews that work together, no more of each than set the pace', () => {
     const counts = countsBetween([need(2, 4, 4), need(1, 2, 3)], [4, 3], 20);
     // 4 and 2 are the usual; 3 of the first set a pace that 2 of the second keep; 2 and 1 take twice as long.
-    expect(counts.toSorted((one, other) => other[0]! - one[0]!)).toEqual([
+    expect(counts).toEqual([
       [4, 2],
       [3, 2],
       [2, 1],
@@ -128,6 +142,19 @@ describe('People between least and most', () => {
     const plan = planOf(smallWork(rows, crew8));
     expect(peopleOf(plan, 'A')).toEqual([8]);
     expect(plan.minutesToOpen).toBe(12);
+  });
+
+  it('are planned and bounded also where there are more counts than are tried', () => {
+    const rows = ['A', 'B'].map((id): Small => ({ id, minutes: 100, people: [1, 50, 500] }));
+    const crews = Array.from({ length: 3 }, (_, at) => ({ id: `c${at}`, people: 200 }));
+    // Each with all of a crew of its own.
+    const plan = planOf(smallWork(rows, { crews }));
+    expect(plan).toMatchObject({ minutesToOpen: 25, lowerBound: 25 });
+    // One crew for both: 10,000 person-minutes for 201 people.
+    const odd = planOf(smallWork(rows, { crews: [{ id: 'c', people: 201 }] }));
+    expect(odd.minutesToOpen).toBeGreaterThanOrEqual(10_000 / 201 - 1 / 60);
+    expect(odd.lowerBound).toBeLessThanOrEqual(odd.minutesToOpen);
+    expect(odd.lowerBound).toBeGreaterThan(45);
   });
 
   it('with a skill are no more than have it', () => {
