@@ -20,7 +20,7 @@ export class Resolver {
   #solver: ExactSolver | null = null;
   #turns = 0;
   #wholes = 0;
-  #open = FIRST_OPEN;
+  #open: number;
 
   constructor(
     problem: Problem,
@@ -35,6 +35,7 @@ export class Resolver {
     this.#effort = effort;
     this.lower = lower;
     this.#isOver = isOver;
+    this.#open = firstOpen(problem.tasks);
     this.#windows = new Windows(sides, random);
   }
 
@@ -58,7 +59,7 @@ export class Resolver {
     }
     this.lower = Math.max(this.lower, outcome === 'none shorter' ? best.length : solver.lower);
     if (outcome !== 'shorter') return null;
-    this.#open = FIRST_OPEN;
+    this.#open = firstOpen(this.#problem.tasks);
     return { side: 0, starts: solver.starts.slice(), length: solver.length };
   }
 
@@ -73,7 +74,7 @@ export class Resolver {
     );
     if (best.length < this.#solver.length) {
       this.#solver.improve(best.starts, best.length);
-      this.#open = FIRST_OPEN;
+      this.#open = firstOpen(this.#problem.tasks);
     }
     return this.#solver;
   }
@@ -86,8 +87,15 @@ function luby(turn: number): number {
   return 2 * power - 1 === turn ? power : luby(turn - power + 1);
 }
 
-/** Tasks open in a window at first, and how much wider each window without a find makes the next. */
-const FIRST_OPEN = 20;
+/** What is as small as this is better searched through as a whole than bred. Measured on generated instances. */
+export const SMALL = 40;
+
+/** Tasks open in a window at first. */
+function firstOpen(tasks: number): number {
+  return tasks <= SMALL ? tasks : 20;
+}
+
+/** How much wider each window without a find makes the next. */
 const WIDER = 1.02;
 
 const DEAD_ENDS = 60;

@@ -3,7 +3,7 @@ import type { Effort } from './decoder.ts';
 import { Population } from './population.ts';
 import type { Problem } from './problem.ts';
 import { Random } from './random.ts';
-import { Resolver } from './resolver.ts';
+import { Resolver, SMALL } from './resolver.ts';
 import { type Individual, Sides } from './sides.ts';
 
 export type SearchLimits = {
@@ -157,13 +157,12 @@ function populationSize(stint: number): number {
 
 /** How much of a stint is bred; the rest re-solves. Measured on generated instances, not derived. */
 function bredShare(stint: number, tasks: number): number {
-  if (stint < 2500) return 0.4;
-  if (tasks <= SMALL) return stint < 8000 ? 0.65 : 0.1;
+  const isSmall = tasks <= SMALL;
+  if (stint < 2500) return isSmall ? 0.25 : 0.4;
+  if (isSmall) return stint < 8000 ? 0.65 : 0.1;
   return 0.76;
 }
 
-/** What is as small as this is better searched through than bred. */
-const SMALL = 40;
 const FIRST_STINT = 1000;
 const MOST_EQUALS = 30;
 const MOST_LISTS = 16_000_000;
