@@ -159,7 +159,7 @@ function populationSize(stint: number): number {
 function bredShare(stint: number, tasks: number): number {
   const isSmall = tasks <= SMALL;
   if (stint < 2500) return isSmall ? 0.25 : 0.4;
-  if (isSmall) return stint < 8000 ? 0.65 : 0.1;
+  if (isSmall) return stint < 8000 ? 0.4 : 0.1;
   return 0.76;
 }
 
