@@ -79,7 +79,7 @@ function finished(state: BuildState, id: string): Before {
   if (before && before.hold !== 'none') {
     const sentence = met
       ? `${label} is passed.`
-      : `Have ${label} inspected first: it is ${holdWords[before.hold]}.`;
+      : `${label} is ${holdWords[before.hold]}: have it inspected first.`;
     return { kind: 'hold', of: id, met, sentence };
   }
   const status = statusWords[before?.status ?? 'to-come'];

@@ -106,14 +106,14 @@ describe('asking for a keep-off task', () => {
     given.clear(25);
     expect(given.refusal('start-keep-off', { task: 'move' }, { at: 26 })).toEqual({
       code: 'hold-open',
-      sentence: 'Have Check before the move (5) inspected first: it is not passed yet.',
+      sentence: 'Check before the move (5) is not passed yet: have it inspected first.',
       of: ['check'],
     });
     given.pass('check', 26);
     given.send('tell-wind', { speed: 10 }, { at: 27 });
     const refused = given.refusal('start-keep-off', { task: 'move' }, { at: 28 });
     expect(refused).toMatchObject({ code: 'hold-open', of: ['check'] });
-    expect(refused.sentence).toContain('it is lapsed');
+    expect(refused.sentence).toContain('(5) is lapsed');
   });
 
   it('is refused while somebody else is told at work in its zones, naming task and crew', () => {
