@@ -19,7 +19,7 @@ export function freeing(
   patience: number,
   note: (opening: number) => void,
   isOver: () => boolean,
-): Individual {
+): void {
   const { compiled, only, now, pinned } = placer;
   const key = new Float64Array(compiled.count);
   let kept = base;
@@ -60,5 +60,4 @@ export function freeing(
       kept = made;
     }
   }
-  return kept;
 }

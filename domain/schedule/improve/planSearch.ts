@@ -7,6 +7,7 @@ import type { CrowdBound } from './crowds/crowdBound.ts';
 import { freeing } from './freeing.ts';
 import { areAlike, type Individual, remember } from './individual.ts';
 import { keepOrders } from './keepOrders.ts';
+import { otherWays } from './otherWays.ts';
 import { Placer } from './placer.ts';
 import { plainOf } from './plainOf.ts';
 import { Population } from './population.ts';
@@ -56,8 +57,8 @@ const vainTimes = 3;
 
 /**
  * Anytime search over orders and ways: a schedule from each priority rule, a population bred from them, then windows of
- * the best schedules re-solved exactly with the ways they have, and tried again with other ways; in ever longer stints.
- * Between times it raises the bound.
+ * the best schedules re-solved exactly with the ways they have, and stretches of them freed for other ways and people, in
+ * ever longer stints. Between times it raises the bound.
  */
 export class PlanSearch {
   readonly #compiled: Compiled;
@@ -191,7 +192,8 @@ export class PlanSearch {
       if (this.#compiled.otherPeople > 0 && stuck % 2 === 0) {
         freeing(this.#placer, this.#random, base, patience, this.#noteNow, this.#isOverNow);
       } else {
-        const from = stuck % 3 === 2 ? this.#otherWays(base) : base;
+        const from =
+          stuck % 3 === 2 ? otherWays(this.#placer, this.#random, base, this.#noteNow) : base;
         if (from) {
           this.#round(from, stuck % 3 === 1 ? fine : coarse);
         }
@@ -237,22 +239,6 @@ export class PlanSearch {
     const search = new WindowSearch(view, this.#placer, this.#random, this.#isOverNow);
     this.#windows = { way: base.way, search };
     return search;
-  }
-
-  /** The same order with a few tasks done in other ways; null where that finds no time. */
-  #otherWays(base: Individual): Individual | null {
-    const { now, pinned } = this.#placer;
-    const { wayHead, count } = this.#compiled;
-    now.way.set(base.way);
-    for (let changes = 1 + this.#random.below(5); changes > 0; changes -= 1) {
-      const task = this.#random.below(count);
-      const ways = wayHead[task + 1]! - wayHead[task]!;
-      now.way[task] = wayHead[task]! + this.#random.below(ways);
-    }
-    pinned.fill(sameWay);
-    const opening = this.#placer.forward(base.start);
-    this.#note(opening);
-    return opening === Number.POSITIVE_INFINITY ? null : remember(now, opening);
   }
 
   #raiseBound(schedules: number): void {

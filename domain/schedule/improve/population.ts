@@ -51,9 +51,9 @@ export class Population {
   }
 
   /** Adds a schedule in the order that comes out when the tasks are placed from the end, those with the greatest key first. */
-  addFromEnd(key: Float64Array, other = 0): void {
+  addFromEnd(key: Float64Array): void {
     this.#placer.fromEnd(key);
-    this.add(this.#placer.now.start, other);
+    this.add(this.#placer.now.start);
   }
 
   /** Adds a schedule in the order of `key` shaken at random. */
