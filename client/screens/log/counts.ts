@@ -5,9 +5,12 @@ const spoken =
 
 export type Counts = { readonly some: number; readonly all: number };
 
-/** A count as it is typed or spoken: "7", "seven"; null when it is none. */
-export function countIn(word: string | undefined): number | null {
-  if (/^\d{1,3}$/.test(word ?? '')) return Number(word);
+/** So many people or parts can be told at once. */
+const mostCounted = 500;
+
+/** A count as it is typed or spoken: "7", "seven"; null when it is none, or more than can be told: "1328" is a time. */
+export function countIn(word: string | undefined, most = mostCounted): number | null {
+  if (/^\d+$/.test(word ?? '')) return Number(word) <= most ? Number(word) : null;
   const place = spoken.indexOf(word?.toLowerCase() ?? '');
   return place < 0 ? null : place;
 }

@@ -13,6 +13,9 @@ export function siteIdeas(board: Board, tokens: readonly string[]): Idea[] {
   return meanings(siteVerbs, first).flatMap((verb) => ideasOf(board, verb, rest));
 }
 
+/** Metres a second; more is a slip of the finger. */
+const strongestWind = 80;
+
 /** "stop", "stop, stop, stop": anybody's call to everybody; "stop 57" is about a task. */
 function isStopCall(tokens: readonly string[]): boolean {
   return tokens.every((word) => /^(stop|all|everyone|everybody)$/i.test(word)) && isStop(tokens[0]);
@@ -54,7 +57,7 @@ function ideasOf(board: Board, verb: keyof typeof siteVerbs, rest: readonly stri
     case 'water':
       return waterIdeas(rest);
     case 'wind':
-      return /^\d{1,2}(\.\d)?$/.test(rest[0] ?? '')
+      return /^\d{1,2}(\.\d)?$/.test(rest[0] ?? '') && Number(rest[0]) <= strongestWind
         ? [{ meant: { kind: 'tell-wind', body: { speed: Number(rest[0]) } }, score: 40 }]
         : [];
     case 'halt':
@@ -81,13 +84,15 @@ function loadIdeas(state: BuildState, said: readonly string[]): Idea[] {
     };
     if (verb === undefined || arrivals.includes(typed)) return [came];
     if (!lates.includes(typed)) return [];
-    const minutes = countIn(rest[0]);
+    const minutes = countIn(rest[0], mostMinutesLate);
     if (minutes === null) return [{ meant: null, score: 40, instead: words.log.lateNeeds }];
     const body = { load: load.id, minutes, why: rest.slice(isMinutes(rest[1]) ? 2 : 1).join(' ') };
     return [{ meant: { kind: 'tell-load-late', body }, score: 40, guess }];
   });
 }
 
+/** Two days: what is later than that does not come. */
+const mostMinutesLate = 2880;
 const arrivals = ['in', 'here', 'arrived', 'i'];
 const lates = ['late', 'l'];
 
@@ -111,15 +116,16 @@ function clearIdeas(state: BuildState, rest: readonly string[]): Idea[] {
   const banks = (['near', 'far'] as const).filter((bank) =>
     bank.startsWith(bankWord.toLowerCase()),
   );
-  const isCount = (word: string): boolean => /^\d+$/.test(word) || countIn(word) !== null;
-  const numbers = more.filter(isCount).map((word) => countIn(word) ?? Number(word));
-  const name = more.filter((word) => !isCount(word) && !isFiller(word)).join(' ');
-  const named = state.work.tasks.find((task) => task.keepOff && task.number === numbers[1]);
+  const isNumber = (word: string): boolean => /^\d+$/.test(word) || countIn(word) !== null;
+  const [first, second] = more.filter(isNumber);
+  const name = more.filter((word) => !isNumber(word) && !isFiller(word)).join(' ');
+  const number = countIn(second, Number.MAX_SAFE_INTEGER);
+  const named = state.work.tasks.find((task) => task.keepOff && task.number === number);
   const task = named ?? nextKeepOff(state);
   if (!task) return [{ meant: null, score: 40, instead: words.log.noKeepOff }];
-  const [people] = numbers;
+  const people = countIn(first);
   return banks.map((bank): Idea => {
-    if (name === '' || people === undefined) {
+    if (name === '' || people === null) {
       return { meant: null, score: 35, instead: words.log.clearNeeds(bank) };
     }
     const body = { task: task.id, bank, name, people };
@@ -133,8 +139,9 @@ function isFiller(word: string): boolean {
 
 /** "short 8 pins", "short 8 pins for 57". */
 function shortIdeas(state: BuildState, rest: readonly string[]): Idea[] {
-  const [count, ...more] = rest;
-  if (!/^\d{1,3}$/.test(count ?? '') || more.length === 0) {
+  const [first, ...more] = rest;
+  const count = countIn(first);
+  if (count === null || more.length === 0) {
     return [{ meant: null, score: 30, instead: words.log.shortNeeds }];
   }
   const forAt = more.findIndex((word) => word.toLowerCase() === 'for');
@@ -142,9 +149,12 @@ function shortIdeas(state: BuildState, rest: readonly string[]): Idea[] {
     ({ number }) => forAt > 0 && String(number) === more[forAt + 1],
   );
   const part = more.slice(0, task ? forAt : undefined).join(' ');
-  const body = { part, count: Number(count), ...(task && { task: task.id }) };
+  const body = { part, count, ...(task && { task: task.id }) };
   return [{ meant: { kind: 'tell-short', body }, score: 40 }];
 }
+
+/** Centimetres an hour; more is a slip of the finger. */
+const fastestWater = 500;
 
 /** "water 4", "water -2 level 1.35": centimetres an hour, falling with a minus. */
 function waterIdeas(rest: readonly string[]): Idea[] {
@@ -153,7 +163,7 @@ function waterIdeas(rest: readonly string[]): Idea[] {
     (word) => !/^(cm|rising|rises|up|falling|falls|down|an|hour)/i.test(word),
   );
   const rise = falls && /^\d/.test(typed) ? `-${typed}` : typed;
-  if (!/^[+-]?\d{1,3}$/.test(rise)) return [];
+  if (!/^[+-]?\d{1,3}$/.test(rise) || Math.abs(Number(rise)) > fastestWater) return [];
   const read = /^\d+(\.\d+)?$/.exec(levelWord.toLowerCase() === 'level' ? level : '');
   const body = { rise: Number(rise) / 100, level: read ? Number(read[0]) : null };
   return [{ meant: { kind: 'tell-water', body }, score: 40 }];

@@ -262,9 +262,27 @@ describe('a line from the radio', () => {
     }
   });
 
+  it('takes no number that nobody can mean, and a time for no count', () => {
+    for (const line of [
+      'near clear Ames 1328',
+      'short 800 pins',
+      'water 600',
+      'wind 99.5',
+      'left 900 fit',
+      'load 5 late 4000',
+    ])
+      expect(
+        read(line).filter(({ meant }) => meant !== null),
+        line,
+      ).toEqual([]);
+    expect(first('load 5 late 600 bogged')?.meant).toMatchObject({ body: { minutes: 600 } });
+    expect(first('short eight pins')?.meant).toMatchObject({ body: { part: 'pins', count: 8 } });
+    expect(first('clear near Ames 18 for 71')?.meant).toMatchObject({ body: { people: 18 } });
+  });
+
   it('whatever is typed, sends only what the wire takes and never passes or fails a hold', () => {
     const word = fc.constantFrom(
-      ...'left right rollers 57 58 60 70 71 done started stopped half 60% off 7/7 of 7 fit down hurt out clear near far Ames load 1 in late 12 short pins for water -4 level 1.2 wind halt undo 230 , by 13:28 1328 ago relief'.split(
+      ...'left right rollers 57 58 60 70 71 done started stopped half 60% off 7/7 of 7 fit down hurt out clear near far Ames load 1 in late 12 short pins for water -4 800 level 1.2 wind 90 halt undo 230 , by 13:28 1328 ago relief'.split(
         ' ',
       ),
     );
