@@ -1,12 +1,13 @@
 import { useMemo, useRef, useState } from 'react';
 import type { BuildState } from '#domain/progress/state.ts';
+import { courseNow } from '#domain/progress/views/courseNow.ts';
 import { Button } from '../parts/Button.tsx';
 import { HoldMark } from '../parts/HoldMark.tsx';
-import { atMinute, clock, minuteOf, people as peopleWords, zoneName } from '../words/units.ts';
+import { atMinute, clock, iso, minuteOf, people as peopleWords, zoneName } from '../words/units.ts';
 import { words } from '../words/words.ts';
 import { ticksEvery } from './clockTicks.ts';
 import { type Band, type Box, type HoldLine, layColumns } from './columnsLayout.ts';
-import { courseOf } from './course.ts';
+
 import { useWidth } from './useWidth.ts';
 import './columns.css';
 
@@ -27,7 +28,7 @@ const oneColumn = 720;
 export function CrewColumns({ state, now, dusk, onTask }: Props) {
   const [box, width] = useWidth<HTMLElement>(1200);
   const minute = Math.floor(now / 15_000) * 15_000;
-  const course = useMemo(() => courseOf(state, minute), [state, minute]);
+  const course = useMemo(() => courseNow(state, iso(minute)), [state, minute]);
   const layout = useMemo(() => (course ? layColumns(state, course) : null), [state, course]);
   const nowLine = useRef<HTMLDivElement>(null);
   const [chosen, setChosen] = useState<string | null>(null);

@@ -1,10 +1,10 @@
+import type { Course, TaskRun } from '#domain/forecast/course.ts';
 import { isAtWork } from '#domain/progress/standing.ts';
 import type { BuildState, HoldStatus, TaskStatus } from '#domain/progress/state.ts';
 import type { Task } from '#domain/tasks/task.ts';
-import type { Course, Run } from './course.ts';
 
 /** One task in one crew's column. Times in minutes after the start; lanes lie side by side where jobs overlap. */
-export type Box = Run & {
+export type Box = TaskRun & {
   /** The task's number: what a box too narrow for a name shows. */
   readonly number: number;
   readonly name: string;
@@ -15,7 +15,7 @@ export type Box = Run & {
 };
 
 /** A keep-off task: a band across everybody, with its own people named. */
-export type Band = Run & {
+export type Band = TaskRun & {
   readonly name: string;
   readonly status: TaskStatus;
   readonly own: readonly { readonly crew: string; readonly people: number }[];
@@ -78,7 +78,7 @@ function statusOf(state: BuildState, task: Task): TaskStatus {
   return told.status === 'to-come' && isAtWork(told) ? 'at-work' : told.status;
 }
 
-function holdLine(state: BuildState, task: Task, run: Run): HoldLine {
+function holdLine(state: BuildState, task: Task, run: TaskRun): HoldLine {
   const hold = state.tasks[task.id]?.hold ?? 'open';
   return { task: task.id, name: task.name, at: run.finish, state: hold };
 }

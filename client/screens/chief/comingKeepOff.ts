@@ -1,9 +1,9 @@
 import { expectedCrews, peopleFrom } from '#domain/progress/plannedCrews.ts';
 import { isAtWork } from '#domain/progress/standing.ts';
 import type { BuildState } from '#domain/progress/state.ts';
+import { courseNow } from '#domain/progress/views/courseNow.ts';
 import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
 import type { Task } from '#domain/tasks/task.ts';
-import { courseOf } from '../../drawing/course.ts';
 import { iso, minuteOf } from '../../words/units.ts';
 
 /** A keep-off task is near when by plan it starts within so many minutes: time to get people off, none to waste. */
@@ -52,6 +52,6 @@ export function crewThatAsks(state: BuildState, task: Task): string | undefined 
 }
 
 function isNear(state: BuildState, task: string, now: number): boolean {
-  const run = courseOf(state, now)?.runs.get(task);
+  const run = courseNow(state, iso(now))?.runs.get(task);
   return run !== undefined && run.start - minuteOf(state.start, now) <= nearMinutes;
 }

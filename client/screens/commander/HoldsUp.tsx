@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
+import { courseNow } from '#domain/progress/views/courseNow.ts';
 import { holdUps } from '#domain/progress/views/holdUps.ts';
 import { openedOf } from '#domain/progress/views/opened.ts';
 import { taskLabel } from '#domain/progress/words.ts';
 import { useBuild } from '../../data/useBuild.ts';
-import { courseOf } from '../../drawing/course.ts';
 import { iso } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 
@@ -16,7 +16,7 @@ export function HoldsUp() {
   const { open } = openedOf(state);
   const next = useMemo(() => {
     if (open) return undefined;
-    const chain = courseOf(state, minute)?.chain ?? [];
+    const chain = courseNow(state, iso(minute))?.chain ?? [];
     return chain.find((task) => state.tasks[task]?.status !== 'done');
   }, [state, minute, open]);
   // Once traffic crosses nothing holds the opening; what is still told as wrong is not kept from the commander.

@@ -14,16 +14,25 @@ export function taskPaces(
   dark: Work['dark'],
 ): (Pace | null)[] | null {
   const { dark: _, ...asPlanned } = work;
-  const paceOf = pacesOf(dark ? { ...asPlanned, dark } : asPlanned);
+  const paces = pacesAsManned(dark ? { ...asPlanned, dark } : asPlanned, plan, past).map((pace) =>
+    pace && pace.pauses.length + pace.shut.length > 0 ? pace : null,
+  );
+  return paces.some((pace) => pace !== null) ? paces : null;
+}
+
+/**
+ * At what pace each task goes with its planned people, or those who have begun it, in the order of `work.tasks`; null for
+ * tasks that nothing slows or stops.
+ */
+export function pacesAsManned(work: Work, plan: Plan, past: Past | undefined): (Pace | null)[] {
+  const paceOf = pacesOf(work);
   const planned = new Map(plan.tasks.map((task) => [task.task, task.crews]));
   const happened = new Map(past?.tasks.map((task) => [task.task, task]));
-  const paces = work.tasks.map((task) => {
+  return work.tasks.map((task) => {
     const before = happened.get(task.id);
     const crews = before?.crews ?? planned.get(task.id) ?? [];
     const atWork = crews.filter(({ people }) => people > 0).map(({ crew }) => crew);
     const started = before !== undefined && before.status !== 'stopped';
-    const pace = paceOf(task, atWork, started);
-    return pace && pace.pauses.length + pace.shut.length > 0 ? pace : null;
+    return paceOf(task, atWork, started);
   });
-  return paces.some((pace) => pace !== null) ? paces : null;
 }

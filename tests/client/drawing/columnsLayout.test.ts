@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { layColumns } from '#client/drawing/columnsLayout.ts';
-import { courseOf } from '#client/drawing/course.ts';
+import { iso } from '#client/words/units.ts';
+import { courseNow } from '#domain/progress/views/courseNow.ts';
 import { now, nowMinute, plan, state, work } from '../fixtures/larchFord.ts';
 
-const course = courseOf(state, now)!;
+const course = courseNow(state, iso(now))!;
 const columns = layColumns(state, course);
 const taskOf = (id: string) => work.tasks.find((task) => task.id === id)!;
 
@@ -43,7 +44,7 @@ describe('the course of a build', () => {
   });
 
   it('is not there without a plan', () => {
-    expect(courseOf({ ...state, plan: null }, now)).toBeNull();
+    expect(courseNow({ ...state, plan: null }, iso(now))).toBeNull();
   });
 });
 
