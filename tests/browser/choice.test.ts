@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { axeFaults } from '#tests/support/axe.ts';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { type Size, sizes } from '#tests/support/pages.ts';
 import { openBuild, openDemo } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
@@ -109,8 +110,7 @@ it.each(Object.keys(sizes) as Size[])(
     expect(ground?.wind).toBeNull();
 
     // The same stages on a page of their own, with a table of all of them.
-    const sections = page.getByRole('navigation', { name: 'The leader’s pages' });
-    await sections.getByRole('link', { name: 'Launch' }).click();
+    await toLeaderPage(page, 'Launch');
     const table = page.getByRole('region', { name: 'All stages' });
     await table.waitFor();
     expect(await table.getByRole('row').count()).toBe(bridge!.stages.length + 1);

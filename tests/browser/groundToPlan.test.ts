@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { type Size, sizes } from '#tests/support/pages.ts';
 import { openBuild } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
@@ -45,8 +46,7 @@ it.each(Object.keys(sizes) as Size[])(
       .waitFor();
     expect((await build.state()).work.tasks.length).toBeGreaterThan(150);
 
-    const sections = page.getByRole('navigation', { name: 'The leader’s pages' });
-    await sections.getByRole('link', { name: 'Now' }).click();
+    await toLeaderPage(page, 'Now');
     await page.getByRole('heading', { level: 1, name: 'No plan yet' }).waitFor();
     await needs.getByRole('link', { name: 'Make a plan' }).click();
     await page.getByRole('button', { name: 'Make a plan' }).click();
@@ -70,7 +70,7 @@ it.each(Object.keys(sizes) as Size[])(
       .first()
       .waitFor();
 
-    await sections.getByRole('link', { name: 'Now' }).click();
+    await toLeaderPage(page, 'Now');
     await page.getByRole('heading', { level: 1, name: /^Nine in ten by \d\d:\d\d/ }).waitFor();
     await page.getByText(/^Even chance by \d\d:\d\d/).waitFor();
     const { plan, bridge } = await build.state();

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { type Size, sizes } from '#tests/support/pages.ts';
 import { openDemo } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
@@ -10,8 +11,7 @@ it.each(Object.keys(sizes) as Size[])(
   async (size) => {
     const build = await openDemo(stage.site, 'half-built');
     const page = await stage.pages.open(build.page('leader'), { size });
-    const sections = page.getByRole('navigation', { name: 'The leader’s pages' });
-    await sections.getByRole('link', { name: 'Work' }).click();
+    await toLeaderPage(page, 'Work');
     await page.getByRole('searchbox', { name: 'Find' }).fill('bay 11');
     await page.getByRole('link', { name: /Bay 11, left side/ }).click();
     const change = page.getByRole('region', { name: 'Change it' });
@@ -55,7 +55,7 @@ it.each(Object.keys(sizes) as Size[])(
     });
     // What has begun keeps its past.
     expect(after.tasks['bay-9-left']).toEqual(before.tasks['bay-9-left']);
-    await sections.getByRole('link', { name: 'Now' }).click();
+    await toLeaderPage(page, 'Now');
     // The forecast is made anew for the plan in force: what it said before must go.
     const opening = page.getByRole('heading', { level: 1, name: /^Nine in ten by \d\d:\d\d/ });
     await expect.poll(() => opening.textContent()).not.toBe(old);

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { openDemo } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
 
@@ -43,10 +44,7 @@ it('brings a finished bay back as attempt 2 when the leader reopens it, and says
     .filter({ hasText: 'Ready for move 5' })
     .getByText(/lapsed/)
     .waitFor();
-  await page
-    .getByRole('navigation', { name: 'The leader’s pages' })
-    .getByRole('link', { name: 'Now' })
-    .click();
+  await toLeaderPage(page, 'Now');
   await page
     .getByRole('region', { name: 'Needs you now' })
     .getByText(/^Bay 11, left side \(94\) was started on the strength of Bay 10, left side \(91\)/)

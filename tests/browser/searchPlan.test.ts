@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { type Size, sizes } from '#tests/support/pages.ts';
 import { openBuild, openDemo } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
@@ -29,10 +30,7 @@ it.each(Object.keys(sizes) as Size[])(
     const build = await openBuild(stage.site, crowded);
     await build.plan();
     const page = await stage.pages.open(build.page('leader'), { size });
-    await page
-      .getByRole('navigation', { name: 'The leader’s pages' })
-      .getByRole('link', { name: 'Plan', exact: true })
-      .click();
+    await toLeaderPage(page, 'Plan');
     await page.getByRole('button', { name: 'Search for a better plan' }).click();
     const search = page.getByRole('region', { name: 'Searching for a better plan' });
     await search.getByText(/Opens \d\d:\d\d/).waitFor();

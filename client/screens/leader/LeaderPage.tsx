@@ -2,7 +2,6 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import { useBuild } from '../../data/useBuild.ts';
 import { BuildHead } from '../../parts/BuildHead.tsx';
 import { PageFrame } from '../../parts/PageFrame.tsx';
-import { PageLink } from '../../parts/PageLink.tsx';
 import { words } from '../../words/words.ts';
 import { AfterPage } from '../afterBuild/AfterPage.tsx';
 import { ForecastParts } from '../forecast/ForecastParts.tsx';
@@ -20,12 +19,12 @@ import { NowPage } from './now/NowPage.tsx';
 import { PlanPage } from './plan/PlanPage.tsx';
 import { RecordPage } from './record/RecordPage.tsx';
 import { ReportPage } from './report/ReportPage.tsx';
+import { SectionLinks } from './SectionLinks.tsx';
+import type { Section } from './sectionGroups.ts';
 import { useLeader } from './useLeader.ts';
 import { TaskPage } from './work/TaskPage.tsx';
 import { WorkPage } from './work/WorkPage.tsx';
 import './leader.css';
-
-type Section = keyof typeof words.leader.sections;
 
 const sections: Readonly<Record<Section, () => ReactNode>> = {
   now: () => <NowPage />,
@@ -95,22 +94,5 @@ export default function LeaderPage() {
         </div>
       </PageFrame>
     </DraftProvider>
-  );
-}
-
-function SectionLinks({ current }: { readonly current: Section | null }) {
-  const { to } = useLeader();
-  return (
-    <nav className="sections no-print" aria-label={words.leader.sectionsTitle}>
-      {(Object.keys(sections) as Section[]).map((section) => (
-        <PageLink
-          key={section}
-          to={to(section === 'now' ? '' : section)}
-          current={section === current}
-        >
-          {words.leader.sections[section]}
-        </PageLink>
-      ))}
-    </nav>
   );
 }
