@@ -72,52 +72,46 @@ export class Profile {
   lastShort(task: number, from: number, to: number): number {
     const { words, demands, guards } = this.packing;
     const free = this.free;
-    if (words === 1) {
-      const demand = demands[task]!;
-      const guard = guards[0]!;
-      for (let moment = to - 1; moment >= from; moment--) {
-        if (((free[moment]! - demand) & guard) !== guard) return moment;
+    let found = -1;
+    let least = from;
+    for (let word = 0; word < words; word++) {
+      const demand = demands[task * words + word]!;
+      if (demand === 0) continue;
+      const guard = guards[word]!;
+      for (let moment = to - 1; moment >= least; moment--) {
+        if (((free[moment * words + word]! - demand) & guard) === guard) continue;
+        found = moment;
+        least = moment + 1;
+        break;
       }
-      return -1;
     }
-    for (let moment = to - 1; moment >= from; moment--) {
-      if (this.#short(task, moment)) return moment;
-    }
-    return -1;
+    return found;
   }
 
   /** The first moment of [from, to) with too little free for the task, or -1. */
   firstShort(task: number, from: number, to: number): number {
     const { words, demands, guards } = this.packing;
     const free = this.free;
-    if (words === 1) {
-      const demand = demands[task]!;
-      const guard = guards[0]!;
-      for (let moment = from; moment < to; moment++) {
-        if (((free[moment]! - demand) & guard) !== guard) return moment;
+    let found = -1;
+    let end = to;
+    for (let word = 0; word < words; word++) {
+      const demand = demands[task * words + word]!;
+      if (demand === 0) continue;
+      const guard = guards[word]!;
+      for (let moment = from; moment < end; moment++) {
+        if (((free[moment * words + word]! - demand) & guard) === guard) continue;
+        found = moment;
+        end = moment;
+        break;
       }
-      return -1;
     }
-    for (let moment = from; moment < to; moment++) {
-      if (this.#short(task, moment)) return moment;
-    }
-    return -1;
+    return found;
   }
 
   /** Forgets what has changed. */
   resetChanged(): void {
     this.changedFrom = 0x3fffffff;
     this.changedTo = -1;
-  }
-
-  #short(task: number, moment: number): boolean {
-    const { words, demands, guards } = this.packing;
-    for (let word = 0; word < words; word++) {
-      const guard = guards[word]!;
-      const left = this.free[moment * words + word]! - demands[task * words + word]!;
-      if ((left & guard) !== guard) return true;
-    }
-    return false;
   }
 
   #use(task: number, from: number, to: number, sign: number): number {

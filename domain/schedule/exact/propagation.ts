@@ -119,25 +119,40 @@ export class Propagation {
       let late = -bounds[2 * task + 1]!;
       if (early === late) continue;
       const duration = this.#network.durations[task]!;
-      const isUntouched = early >= changedTo || late + duration <= changedFrom;
-      if (isUntouched && this.#risen[task] === 0) continue;
-      this.#risen[task] = 0;
+      // A task that has not moved only needs a look where less has become free.
+      let from = changedFrom;
+      let to = changedTo;
+      if (this.#risen[task] === 1) {
+        from = 0;
+        to = 0x3fffffff;
+        this.#risen[task] = 0;
+      } else if (early >= to || late + duration <= from) {
+        continue;
+      }
+      let lookFrom = Math.max(early, from);
+      let lookTo = Math.min(early + duration, late, to);
       let moved = 0;
       for (;;) {
-        const moment = profile.lastShort(task, early, Math.min(early + duration, late));
+        const moment = profile.lastShort(task, lookFrom, lookTo);
         if (moment < 0) break;
         moved = 1;
         if (!this.#raise(2 * task, moment + 1, PROFILE, moment, 0)) return false;
         early = moment + 1;
+        lookFrom = early;
+        lookTo = Math.min(early + duration, late);
       }
       this.#effort.placements += moved;
       moved = 0;
+      lookFrom = Math.max(early + duration, late, from);
+      lookTo = Math.min(late + duration, to);
       for (;;) {
-        const moment = profile.firstShort(task, Math.max(early + duration, late), late + duration);
+        const moment = profile.firstShort(task, lookFrom, lookTo);
         if (moment < 0) break;
         moved = 1;
         if (!this.#raise(2 * task + 1, duration - moment, PROFILE, moment, 0)) return false;
         late = moment - duration;
+        lookFrom = Math.max(early + duration, late);
+        lookTo = late + duration;
       }
       this.#effort.placements += moved;
     }
