@@ -5,9 +5,9 @@ import { Button } from '../parts/Button.tsx';
 import { HoldMark } from '../parts/HoldMark.tsx';
 import { atMinute, clock, iso, minuteOf, people as peopleWords, zoneName } from '../words/units.ts';
 import { words } from '../words/words.ts';
+import { ColumnBox } from './ColumnBox.tsx';
 import { ticksEvery } from './clockTicks.ts';
 import { type Band, type Box, type HoldLine, layColumns } from './columnsLayout.ts';
-
 import { useWidth } from './useWidth.ts';
 import './columns.css';
 
@@ -23,6 +23,9 @@ type Props = {
 
 /** Narrower than this, one column with a chooser. */
 const oneColumn = 720;
+
+/** Pixels left and right of the columns, for times and holds: as the style sheet has them. */
+const sides = { desk: 232, phone: 132 };
 
 /** Crews side by side, time running down to scale. Empty paper in a column is people waiting. */
 export function CrewColumns({ state, now, dusk, onTask }: Props) {
@@ -47,6 +50,14 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
   // Attached people have few jobs of their own: a narrower column shows them.
   const attached = new Set(state.work.crews.flatMap((crew) => (crew.attached ? [crew.id] : [])));
   const shares = shown.map(({ crew }) => (attached.has(crew) && !narrow ? 2 : 3));
+  const field = Math.max(0, width - (narrow ? sides.phone : sides.desk));
+  const covers = [
+    ...layout.bands.map(({ start, finish }) => ({
+      top: y(start),
+      bottom: y(start) + bandHeight(y(start), y(finish)),
+    })),
+    ...layout.holds.map(({ at }) => ({ top: y(at), bottom: y(at) + 4 })),
+  ];
   const nowAt = minuteOf(state.start, now);
   const duskAt = dusk === null ? null : minuteOf(state.start, dusk);
   const ticks = ticksEvery(Date.parse(state.start), layout.from, layout.to, 10);
@@ -79,8 +90,8 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
         className="columns-heads"
         style={{ gridTemplateColumns: shares.join('fr ').concat('fr') }}
       >
-        {shown.map(({ crew }) => (
-          <div key={crew} className="columns-head">
+        {shown.map(({ crew }, index) => (
+          <div key={crew} className={shares[index] === 3 ? 'columns-head' : 'columns-head slim'}>
             <h3>{nameOf(crew)}</h3>
             <p className="second small">{peopleWords(state.crews[crew]?.fit ?? 0)}</p>
           </div>
@@ -113,11 +124,13 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
             aria-label={nameOf(crew)}
           >
             {boxes.map((each) => (
-              <TaskBox
+              <ColumnBox
                 key={each.task}
                 box={each}
                 top={y(each.start)}
                 height={Math.max(3, y(each.finish) - y(each.start) - 1)}
+                width={(field * (shares[index] ?? 1)) / sum(shares)}
+                covers={covers}
                 time={time}
                 onTask={onTask}
               />
@@ -130,10 +143,10 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
               key={band.task}
               band={band}
               top={y(band.start)}
-              height={Math.max(22, y(band.finish) - y(band.start) - 1)}
+              height={bandHeight(y(band.start), y(band.finish))}
               own={band.own
                 .map(({ crew, people }) => said.ownPeople(nameOf(crew), people))
-                .join(', ')}
+                .join(' · ')}
               time={time}
               onTask={onTask}
             />
@@ -166,58 +179,20 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
   );
 }
 
-type BoxProps = {
+type BandProps = {
+  readonly band: Band;
+  readonly own: string;
   readonly top: number;
   readonly height: number;
   readonly time: (minute: number) => string;
   readonly onTask: (task: string) => void;
 };
 
-function TaskBox({ box, top, height, time, onTask }: BoxProps & { readonly box: Box }) {
-  const said = words.columns;
-  const style = {
-    top,
-    height,
-    left: `${(100 * box.lane) / box.lanes}%`,
-    width: `${100 / box.lanes}%`,
-  };
-  const classes = ['column-box', `is-${box.status}`, box.critical ? 'critical' : ''];
-  if (height < 15) classes.push('slim');
-  else if (height > 36) classes.push('roomy');
-  return (
-    <li className={classes.join(' ')} style={style}>
-      <button type="button" onClick={() => onTask(box.task)}>
-        <span className="name" aria-hidden="true">
-          {box.lanes > 1 ? box.number : shortName(box.name)}
-        </span>
-        {box.lanes > 2 ? null : (
-          <span className="people" aria-hidden="true">
-            {box.people}
-          </span>
-        )}
-        <span className="out-of-sight">
-          {box.name} ({box.number}), {peopleWords(box.people)},{' '}
-          {said.box(words.status[box.status], time(box.start), time(box.finish))}
-          {box.critical ? ` ${said.critical}` : ''}
-        </span>
-      </button>
-    </li>
-  );
-}
-
-function BandBox({
-  band,
-  own,
-  top,
-  height,
-  time,
-  onTask,
-}: BoxProps & { readonly band: Band; readonly own: string }) {
+function BandBox({ band, own, top, height, time, onTask }: BandProps) {
   const said = words.columns;
   return (
     <li className={`column-band is-${band.status}`} style={{ top, height }}>
       <button type="button" onClick={() => onTask(band.task)}>
-        <span className="side">{said.keepOffSide}</span>
         <span className="name">{said.band(band.name)}</span>
         <span className="side own">{own}</span>
         <span className="out-of-sight">
@@ -226,6 +201,11 @@ function BandBox({
       </button>
     </li>
   );
+}
+
+/** High enough for a line of text. Pixels. */
+function bandHeight(top: number, bottom: number): number {
+  return Math.max(22, bottom - top - 1);
 }
 
 /** Tall enough that half of the boxes hold a line of text, within reason. Pixels per minute. */
@@ -246,11 +226,6 @@ function spread(
     last = Math.max(top, last + 26);
     return { hold, top, labelTop: last };
   });
-}
-
-/** In a column a name is short: what follows its first comma stands in the task's own words, one touch away. */
-function shortName(name: string): string {
-  return name.split(',')[0] ?? name;
 }
 
 function sum(numbers: readonly number[]): number {

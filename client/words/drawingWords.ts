@@ -21,10 +21,9 @@ export const drawingWords = {
     now: (at: string) => `now ${at}`,
     dusk: (at: string) => `sunset ${at}`,
     legend: (zone: string) =>
-      `All times ${zone}. Solid done, hatched at work, dashed to come. Heavy edge: the chain that sets the opening. Band: everyone keeps off. Box at the right: hold point. Side by side, jobs show their numbers.`,
+      `All times ${zone}. Solid done, hatched at work, dashed to come. Heavy edge: the chain that sets the opening. Band: everyone keeps off. Box at the right: hold point. Where a name has no room, the task’s number stands first.`,
     bands: 'Keep-off tasks',
     holds: 'Hold points',
-    keepOffSide: 'keep off',
     band: (name: string) => `${name} · KEEP OFF`,
     ownPeople: (crew: string, people: number) => `${crew} ${people}`,
     box: (status: string, from: string, to: string) => `${status}, ${from} to ${to}.`,

@@ -33,10 +33,10 @@ it.each(Object.keys(sizes) as Size[])(
     await toLeaderPage(page, 'Plan');
     await page.getByRole('button', { name: 'Search for a better plan' }).click();
     const search = page.getByRole('region', { name: 'Searching for a better plan' });
-    await search.getByText(/Opens \d\d:\d\d/).waitFor();
+    await search.getByText(/opens \d\d:\d\d/).waitFor();
     const line = await search.getByRole('status').textContent();
     expect(line).toMatch(
-      /^Opens \d\d:\d\d( \+1 day)?\. (No plan can open before \d\d:\d\d( \+1 day)?\.|Proven: no faster order exists)/,
+      /^By planned minutes it opens \d\d:\d\d( \+1 day)?\. (No plan can open before \d\d:\d\d( \+1 day)?\.|Proven: no faster order exists)/,
     );
     await search.getByText('More about the search').click();
     await search.getByText(/This one was found after [\d,]+ (try|tries)/).waitFor();

@@ -1,7 +1,7 @@
 import { taskLabel } from '#domain/progress/words.ts';
 import type { StoresLoad, StoresReply } from '#shared/wireStores.ts';
 import { useBuild } from '../../data/useBuild.ts';
-import { atMinute, clock, minutes } from '../../words/units.ts';
+import { atMinute, clock, iso, minutes } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 
 /** Each truck: when it comes, when it is wanted, how late it may be, and what it does to the opening when it is later. */
@@ -21,9 +21,9 @@ export function TruckTable({ stores }: { readonly stores: StoresReply }) {
 }
 
 function Truck({ load }: { readonly load: StoresLoad }) {
-  const { state } = useBuild();
+  const { state, now } = useBuild();
   const said = words.stores;
-  const at = (minute: number) => clock(atMinute(state.start, minute), state.zone, state.start);
+  const at = (minute: number): string => clock(atMinute(state.start, minute), state.zone, iso(now));
   const { wanted, latestDrawn, needed, latest, planned, expected, here, firstTask } = load;
   const behind = expected - planned;
   const facts: readonly (readonly [string, string])[] = here

@@ -1,7 +1,7 @@
 import type { Crew } from '#domain/tasks/work.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import type { Say } from '../../../parts/useSay.ts';
-import { atMinute, clock } from '../../../words/units.ts';
+import { atMinute, clock, iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { CrewForm } from './CrewForm.tsx';
 import { CrewTells } from './CrewTells.tsx';
@@ -10,11 +10,11 @@ type Props = { readonly crew: Crew; readonly say: Say['say']; readonly busy: boo
 
 /** One crew: its strength now, who leads it, when it is there; opened, what can be told and changed. */
 export function CrewItem({ crew, say, busy }: Props) {
-  const { state } = useBuild();
+  const { state, now } = useBuild();
   const standing = state.crews[crew.id];
   const texts = words.crews;
   const time = (minute: number): string =>
-    clock(atMinute(state.start, minute), state.zone, state.start);
+    clock(atMinute(state.start, minute), state.zone, iso(now));
   const { from, to } = crew;
   const hours =
     from !== undefined && to !== undefined

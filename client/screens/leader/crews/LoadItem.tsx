@@ -1,7 +1,7 @@
 import type { Load } from '#domain/tasks/work.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import type { Say } from '../../../parts/useSay.ts';
-import { clock } from '../../../words/units.ts';
+import { clock, iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { LoadForm } from './LoadForm.tsx';
 
@@ -9,10 +9,10 @@ type Props = { readonly load: Load; readonly say: Say['say']; readonly busy: boo
 
 /** One load of stores: whether it is here, late or expected; opened, what can be told and changed. */
 export function LoadItem({ load, say, busy }: Props) {
-  const { state } = useBuild();
+  const { state, now } = useBuild();
   const standing = state.loads[load.id];
   const texts = words.crews;
-  const at = (instant: string): string => clock(instant, state.zone, state.start);
+  const at = (instant: string): string => clock(instant, state.zone, iso(now));
   return (
     <li>
       <details>

@@ -13,6 +13,9 @@ export function Gains() {
   const { planning, begin, end } = usePlanning();
   const texts = words.reasons;
   const { step, progress, gains } = planning;
+  const gaining = [...(gains ?? [])].sort((a, b) => b.minutesEarlier - a.minutesEarlier);
+  const earlier = gaining.filter((one) => Math.round(one.minutesEarlier) > 0);
+  const none = gaining.filter((one) => Math.round(one.minutesEarlier) <= 0);
   const ask = (): void =>
     begin({
       kind: 'gains',
@@ -45,15 +48,12 @@ export function Gains() {
         {step === 'failed' ? <p className="warn">{texts.gainsFailed}</p> : null}
         {gains ? (
           <ul>
-            {[...gains]
-              .sort((one, other) => other.minutesEarlier - one.minutesEarlier)
-              .map(({ crew, minutesEarlier }) => (
-                <li key={crew}>
-                  {Math.round(minutesEarlier) > 0
-                    ? texts.gainOne(crewLabel(state, crew), minutes(minutesEarlier))
-                    : texts.gainNone(crewLabel(state, crew))}
-                </li>
-              ))}
+            {earlier.map(({ crew, minutesEarlier }) => (
+              <li key={crew}>{texts.gainOne(crewLabel(state, crew), minutes(minutesEarlier))}</li>
+            ))}
+            {none.length > 0 ? (
+              <li>{texts.gainNone(none.map(({ crew }) => crewLabel(state, crew)).join('; '))}</li>
+            ) : null}
           </ul>
         ) : null}
       </div>

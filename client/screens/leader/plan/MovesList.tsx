@@ -2,7 +2,7 @@ import { crewLabel, taskLabel } from '#domain/progress/words.ts';
 import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { PageLink } from '../../../parts/PageLink.tsx';
-import { atMinute, clock, minutes } from '../../../words/units.ts';
+import { atMinute, clock, iso, minutes } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useLeader } from '../useLeader.ts';
 import { type Move, movesOf } from './moves.ts';
@@ -37,11 +37,10 @@ export function MovesList({ before, after }: { readonly before: Plan; readonly a
 }
 
 function MoveWords({ move }: { readonly move: Move }) {
-  const { state } = useBuild();
+  const { state, now } = useBuild();
   const texts = words.plan;
   const { before, after, shift } = move;
-  const at = (minute: number): string =>
-    clock(atMinute(state.start, minute), state.zone, state.start);
+  const at = (minute: number): string => clock(atMinute(state.start, minute), state.zone, iso(now));
   const crews = ({ crews: some }: PlannedTask): string =>
     some.map(({ crew, people }) => `${crewLabel(state, crew)} ${people}`).join(', ');
   if (!before) return texts.moveNew(at(after.start));

@@ -4,7 +4,7 @@ import { openingChain } from '#domain/schedule/improve/openingChain.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { PageLink } from '../../../parts/PageLink.tsx';
-import { atMinute, clock, minutes } from '../../../words/units.ts';
+import { atMinute, clock, iso, minutes } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useLeader } from '../useLeader.ts';
 import { Gains } from './Gains.tsx';
@@ -47,7 +47,7 @@ function Chain({ plan }: { readonly plan: Plan }) {
       <ol className="chain">
         {ahead.map(({ planned, why }) => (
           <li key={planned.task}>
-            {clock(atMinute(start, planned.start), zone, start)}{' '}
+            {clock(atMinute(start, planned.start), zone, iso(now))}{' '}
             <PageLink to={toTask(planned.task)}>{taskLabel(state, planned.task)}</PageLink>{' '}
             <span className="second">{why}</span>
           </li>
@@ -58,10 +58,9 @@ function Chain({ plan }: { readonly plan: Plan }) {
 }
 
 function Idle({ plan }: { readonly plan: Plan }) {
-  const { state } = useBuild();
+  const { state, now } = useBuild();
   const texts = words.reasons;
-  const at = (minute: number): string =>
-    clock(atMinute(state.start, minute), state.zone, state.start);
+  const at = (minute: number): string => clock(atMinute(state.start, minute), state.zone, iso(now));
   const said = ({ crew, personMinutes, firstWork, lastWork }: IdleTime): string => {
     const name = crewLabel(state, crew);
     const strength = state.work.crews.find(({ id }) => id === crew)?.people ?? 0;

@@ -1,19 +1,19 @@
 import { useBuild } from '../../../data/useBuild.ts';
 import { Button } from '../../../parts/Button.tsx';
-import { atMinute, clock, count, minutes, span } from '../../../words/units.ts';
+import { atMinute, clock, count, iso, minutes, span } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import '../../../look/search.css';
 import { useDraft } from '../draft/DraftContext.ts';
 
 /** The search under way: best plan and bound so far in one line, more on demand, and the two ways to end it. */
 export function SearchUnderWay({ id }: { readonly id: string }) {
-  const { state, jobs } = useBuild();
+  const { state, now, jobs } = useBuild();
   const { trial } = useDraft();
   const texts = words.plan;
   const job = jobs[id];
   const news = job?.news;
   const time = (minute: number): string =>
-    clock(atMinute(state.start, minute), state.zone, state.start);
+    clock(atMinute(state.start, minute), state.zone, iso(now));
   return (
     <section className="stack search-under-way" aria-label={texts.searching}>
       <p className="search-line" role="status">
