@@ -50,6 +50,11 @@ export const leaderWords = {
     makePlan: 'Make a plan',
     noCrews: 'There are no crews yet: without them nothing can be planned.',
     giveCrews: 'Enter the crews',
+    handOut: 'Every chief needs a link to the card of their crew, on a phone or on paper.',
+    toLinks: 'Hand out the links',
+    notBegun: (task: string, at: string) =>
+      `The plan stands and nothing has begun. ${task} comes first, planned for ${at}: whoever does it ticks it on the card, or tells you.`,
+    arrival: 'Tell or move its arrival',
     noWork: 'There is no order of work yet.',
     measure: 'Measure the ground',
     noWorkMore:
@@ -124,6 +129,15 @@ export const leaderWords = {
       crewFrom: (time: string) => `there from ${time}`,
       crewTo: (time: string) => `there until ${time}`,
       crewAlways: 'there for the whole build',
+      crewRests: (spells: string) => `rests ${spells}`,
+      crewNoRests: 'no rests',
+      crewLends: (whom: string) => `lends ${whom}`,
+      crewNoneLent: 'nobody lent',
+      crewNoSteps: 'as strong all the time',
+      spell: (from: string, to: string) => `${from} to ${to}`,
+      onward: (from: string) => `from ${from} on`,
+      someOf: (count: string, time: string) => `${count} ${time}`,
+      lentTo: (count: string, crew: string, time: string) => `${count} to ${crew} ${time}`,
       crewAttached: (attached: boolean) => (attached ? 'attached' : 'one of the platoon’s crews'),
       crewSame: 'as it is',
       load: (name: string, time: string, before: string) =>

@@ -16,6 +16,9 @@ export const planWords = {
     stopped: 'Stopped. The plan in force stands.',
     accept: 'Accept this plan',
     drop: 'Drop it',
+    accepted: 'Accepted and in the record. Every card shows the new orders now.',
+    toBuild: 'On to the build',
+    firstPlan: (minutes: string) => `By planned minutes it opens ${minutes} after the start.`,
     stale:
       'Work, crews or stores have changed since this plan was made. Plan again before you accept.',
     compare: 'As it stands, and as it would be',

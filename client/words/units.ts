@@ -45,6 +45,11 @@ export function clock(at: Instant, zone: string, from?: Instant): string {
   return clockTime(iso(at), zone, from === undefined ? undefined : iso(from));
 }
 
+/** Keeps a time and its day on one line: "01:20 +1 day" is never broken. */
+export function unbroken(text: string): string {
+  return text.replace(/ ([+-]\d+) (days?)/g, '\u00a0$1\u00a0$2');
+}
+
 /** "Z" for UTC, "A" for one hour ahead and so on; "UTC+05:30" where no letter fits. Once in sight on every page. */
 export function zoneName(at: Instant, zone: string): string {
   const ahead = minutesAhead(zone, iso(at));

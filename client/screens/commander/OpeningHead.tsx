@@ -5,7 +5,7 @@ import { openedOf } from '#domain/progress/views/opened.ts';
 import type { ToldForecasts } from '#shared/wireBuilds.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { OpeningStrip } from '../../drawing/OpeningStrip.tsx';
-import { iso } from '../../words/units.ts';
+import { iso, unbroken } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 import { changedWords } from './changed.ts';
 
@@ -31,8 +31,8 @@ export function OpeningHead({ more }: { readonly more?: ReactNode }) {
   return (
     <div className="opening-head">
       <div className="stack">
-        <h1 className="answer">{headline}</h1>
-        {lead.length > 0 ? <p className="lead">{lead.join(' ')}</p> : null}
+        <h1 className="answer">{unbroken(headline)}</h1>
+        {lead.length > 0 ? <p className="lead">{unbroken(lead.join(' '))}</p> : null}
         {changed && !open ? <p className="second opening-changed">{changed}</p> : null}
         {frame === null && !open ? (
           <p className="lead">{forecast?.why ?? words.commander.noForecast}</p>

@@ -4,8 +4,8 @@ import type { BuildState } from '../state.ts';
 import { taskLabel } from '../words.ts';
 import { holdsOf } from './holds.ts';
 
-/** One thing that holds the build up, in a sentence; `task` where it is about one. */
-export type HoldUp = { readonly sentence: string; readonly task?: string };
+/** One thing that holds the build up, in a sentence; `task` or `load` where it is about one. */
+export type HoldUp = { readonly sentence: string; readonly task?: string; readonly load?: string };
 
 /**
  * What holds the build up, seen from now (ISO 8601 UTC), the gravest first: a halt, failed and lapsed holds, stopped
@@ -65,7 +65,7 @@ function lateLoads(state: BuildState, now: string): HoldUp[] {
     const why = load.why ? ` (${load.why})` : '';
     const by = late > 0 ? ` is ${late} min late${why}` : ' is not in';
     const due = overdue > 0 ? `, expected ${overdue} min ago` : '';
-    return [{ sentence: `${name}${by}${due}.` }];
+    return [{ sentence: `${name}${by}${due}.`, load: id }];
   });
 }
 

@@ -23,7 +23,8 @@ const plan: Plan = {
   shape: 'pert',
 };
 // Nothing is late before the first truck is due.
-const quiet: BuildState = { ...smallBuild, plan };
+const planned: BuildState = { ...smallBuild, plan };
+const quiet = standingSo('bay-9-right', { status: 'done' }, planned);
 const before = new Date(smallNow - 10 * 60_000).toISOString();
 const none = new Set<string>();
 const sentences = (state: BuildState, seen = none): string[] =>
@@ -47,6 +48,19 @@ describe('what needs the leader', () => {
     const noCrews = { ...quiet, work: { ...quiet.work, crews: [] }, crews: {} };
     expect(needsOf(noCrews, before, none).at(-1)).toMatchObject({ can: 'crews' });
     expect(needsOf({ ...quiet, plan: null }, before, none)).toMatchObject([{ can: 'plan' }]);
+  });
+
+  it('is, once there is a plan, that chiefs get their links and what comes first', () => {
+    const needs = needsOf(planned, before, none);
+    expect(needs.map(({ can }) => can)).toEqual(['links', 'look']);
+    expect(needs[1]).toMatchObject({ task: plan.tasks[0]!.task });
+    expect(needs[1]!.sentence).toContain('comes first, planned for 11:30');
+    expect(sentences(planned, new Set(['links']))).toHaveLength(1);
+  });
+
+  it('leads from a late truck to where its arrival is told', () => {
+    const due = new Date(Date.parse(smallBuild.start) + 140 * 60_000).toISOString();
+    expect(needsOf(quiet, due, none)[0]).toMatchObject({ can: 'load' });
   });
 
   it('puts broken rules before contradictions before people hurt before everything else', () => {

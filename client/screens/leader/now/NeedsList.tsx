@@ -116,6 +116,23 @@ function NeedAction({ need, onSeen, say, busy }: ActionProps) {
           {texts.measure}
         </PageLink>
       );
+    case 'load':
+      return (
+        <PageLink to={to('crews')} className="button plain">
+          {texts.arrival}
+        </PageLink>
+      );
+    case 'links':
+      return (
+        <>
+          <PageLink to={to('links')} className="button">
+            {texts.toLinks}
+          </PageLink>
+          <Button aria-label={texts.seenOne(need.sentence)} onClick={onSeen}>
+            {texts.seen}
+          </Button>
+        </>
+      );
     case 'look':
       return look;
   }

@@ -17,15 +17,18 @@ export function NowPage() {
   const { state, build, secret } = useBuild();
   const { go, to } = useLeader();
   const empty = state.work.tasks.length === 0;
+  // Before there is a plan the one thing to do comes before what there is to see.
+  const first = !empty && state.plan === null;
   return (
     <>
-      <OpeningHead more={empty ? null : <OpeningLink />} />
+      <OpeningHead more={state.plan ? <OpeningLink /> : null} />
       {empty ? <p className="lead reading">{words.leader.noWorkMore}</p> : null}
+      {first ? <NeedsList /> : null}
       {empty ? null : <SpanFigure state={state} onTask={(task) => go(`work/${task}`)} />}
       <hr className="rule" />
       <div className="now-board">
         <div className="stack-wide">
-          <NeedsList />
+          {first ? null : <NeedsList />}
           <KeepOffLine />
           <AskedFor />
           <AnotherBuild />

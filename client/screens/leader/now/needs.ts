@@ -1,7 +1,9 @@
 import { plannedTask } from '#domain/progress/plannedCrews.ts';
+import { isAtWork } from '#domain/progress/standing.ts';
 import type { BuildState, Event } from '#domain/progress/state.ts';
 import { holdUps } from '#domain/progress/views/holdUps.ts';
 import { crewLabel, inWords, taskLabel } from '#domain/progress/words.ts';
+import { atMinute, clock } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 
 /** One thing that wants the leader, and what the leader can do about it. */
@@ -11,7 +13,7 @@ export type Need = {
   readonly task?: string;
   /** Loud: a rule was broken, somebody was hurt, or two tells contradict each other. */
   readonly grave: boolean;
-  readonly can: 'settle' | 'seen' | 'plan' | 'crews' | 'ground' | 'look';
+  readonly can: 'settle' | 'seen' | 'plan' | 'crews' | 'ground' | 'load' | 'links' | 'look';
 };
 
 /** Reports that stay until the leader has seen them; the rest goes when its cause does. */
@@ -19,7 +21,7 @@ const toBeSeen: ReadonlySet<Event['kind']> = new Set(['breach', 'conceded', 'hur
 
 /**
  * What needs the leader now (ISO 8601 UTC), the gravest first: broken rules, contradictions, people hurt, holds that
- * failed or lapsed, work stopped or late, crews weaker than planned, what is missing before anything can start.
+ * failed or lapsed, work stopped or late, crews weaker than planned, what is missing before anything can start, what comes first.
  * `seen` holds the keys that the leader has taken note of. A halt is shown by itself, above everything.
  */
 export function needsOf(state: BuildState, now: string, seen: ReadonlySet<string>): Need[] {
@@ -37,6 +39,7 @@ export function needsOf(state: BuildState, now: string, seen: ReadonlySet<string
     ...weakCrews(state, seen),
     ...ownWork(state, seen),
     ...missing(state),
+    ...notBegun(state, now, seen),
   ];
 }
 
@@ -65,11 +68,11 @@ function disputes(state: BuildState): Need[] {
 function held(state: BuildState, now: string): Need[] {
   return holdUps({ ...state, halt: null }, now)
     .filter(({ task }) => task === undefined || !state.tasks[task]?.disputed)
-    .map(({ sentence, task }) => ({
-      key: `held ${task ?? ''} ${sentence}`,
+    .map(({ sentence, task, load }) => ({
+      key: `held ${task ?? load ?? ''} ${sentence}`,
       sentence,
       grave: false,
-      can: 'look',
+      can: load === undefined ? 'look' : 'load',
       ...(task && { task }),
     }));
 }
@@ -128,4 +131,24 @@ function missing({ work, plan, tasks }: BuildState): Need[] {
   return unplanned
     ? [{ key: 'no plan', sentence: words.leader.noPlan, grave: false, can: 'plan' }]
     : [];
+}
+
+/** With a plan and nothing begun: what comes first and when, and that every chief needs a way in. */
+function notBegun(state: BuildState, now: string, seen: ReadonlySet<string>): Need[] {
+  const { plan, tasks, start, zone } = state;
+  const begun = Object.values(tasks).some((one) => one.status !== 'to-come' || isAtWork(one));
+  const first = plan?.tasks.toSorted((a, b) => a.start - b.start)[0];
+  if (!first || begun) return [];
+  const at = clock(atMinute(start, first.start), zone, now);
+  const needs: Need[] = [
+    { key: 'links', sentence: words.leader.handOut, grave: false, can: 'links' },
+    {
+      key: 'not begun',
+      sentence: words.leader.notBegun(taskLabel(state, first.task), at),
+      task: first.task,
+      grave: false,
+      can: 'look',
+    },
+  ];
+  return needs.filter(({ key }) => !seen.has(key));
 }

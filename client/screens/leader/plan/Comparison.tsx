@@ -8,7 +8,7 @@ import { OpeningStrip } from '../../../drawing/OpeningStrip.tsx';
 import { Button } from '../../../parts/Button.tsx';
 import { SaidLine } from '../../../parts/SaidLine.tsx';
 import { useSay } from '../../../parts/useSay.ts';
-import { atMinute, clock, iso, upperFirst } from '../../../words/units.ts';
+import { atMinute, clock, iso, minutes, unbroken, upperFirst } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
 import { gainWords } from './gain.ts';
@@ -33,7 +33,9 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
 
   return (
     <section className="comparison stack-wide" aria-label={texts.compare}>
-      <h3 className="comparison-gain">{texts.gained(upperFirst(gain))}</h3>
+      <h3 className="comparison-gain">
+        {before ? texts.gained(upperFirst(gain)) : texts.firstPlan(minutes(plan.minutesToOpen))}
+      </h3>
       {before ? <p>{gainWords(before.forecast, forecast, state.confidence, state.start)}</p> : null}
       {offer && offer.crews.length > 0 ? (
         <p>{texts.hear(inWords(offer.crews.map((crew) => crewLabel(state, crew))))}</p>
@@ -45,13 +47,13 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
             <h4>{texts.before}</h4>
             <Opening
               forecast={before.forecast}
-              minutes={inForce?.minutesToOpen ?? before.minutesToOpen}
+              opening={inForce?.minutesToOpen ?? before.minutesToOpen}
             />
           </section>
         ) : null}
         <section className="stack" aria-label={texts.after}>
           <h4>{texts.after}</h4>
-          <Opening forecast={forecast} minutes={plan.minutesToOpen} />
+          <Opening forecast={forecast} opening={plan.minutesToOpen} />
         </section>
       </div>
       {inForce ? <MovesList before={inForce} after={plan} /> : null}
@@ -67,18 +69,18 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
   );
 }
 
-type OpeningProps = { readonly forecast: Forecast; readonly minutes: number };
+type OpeningProps = { readonly forecast: Forecast; readonly opening: number };
 
-function Opening({ forecast, minutes }: OpeningProps) {
+function Opening({ forecast, opening }: OpeningProps) {
   const { state, now } = useBuild();
   const { start, zone, askedFor } = state;
   const said = openingHeadline(forecast, state, iso(now));
   return (
     <>
-      <p className="comparison-headline">{said.headline}</p>
+      <p className="comparison-headline">{unbroken(said.headline)}</p>
       <p>{[said.even, said.asked].filter((sentence) => sentence !== null).join(' ')}</p>
       <p className="second">
-        {words.plan.planned(clock(atMinute(start, minutes), zone, iso(now)))}
+        {words.plan.planned(clock(atMinute(start, opening), zone, iso(now)))}
       </p>
       <OpeningStrip openings={forecast.openings} askedFor={askedFor} start={start} zone={zone} />
     </>

@@ -5,6 +5,7 @@ import { CrewColumns } from '../../../drawing/CrewColumns.tsx';
 import { atMinute, clock, iso, minutes } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { DraftList } from '../draft/DraftList.tsx';
+import { Accepted } from './Accepted.tsx';
 import { OfferNotice } from './OfferNotice.tsx';
 import { PlanAgain } from './PlanAgain.tsx';
 import { Reasons } from './Reasons.tsx';
@@ -35,6 +36,7 @@ export function PlanPage() {
           {texts.none} {state.work.tasks.length > 0 ? texts.noneMore : ''}
         </p>
       )}
+      <Accepted />
       <OfferNotice />
       <div className="plan-board">
         <DraftList />

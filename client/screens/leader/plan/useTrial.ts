@@ -12,7 +12,8 @@ export type TrialState =
   | { readonly step: 'made'; readonly proposal: Proposal }
   | { readonly step: 'refused'; readonly refusal: RefusalReply }
   | { readonly step: 'unreachable' }
-  | { readonly step: 'stopped' };
+  | { readonly step: 'stopped' }
+  | { readonly step: 'accepted' };
 
 export type Trial = {
   readonly state: TrialState;
@@ -82,7 +83,7 @@ export function useTrial(onAccepted: () => void): Trial {
 
   const accepted = useCallback(() => {
     current.current = '';
-    setState({ step: 'none' });
+    setState({ step: 'accepted' });
     onAccepted();
   }, [onAccepted]);
 
