@@ -1,8 +1,10 @@
 import type { Bridge } from '#domain/bridge/bridge.ts';
 import type { Ground } from '#domain/bridge/ground.ts';
+import type { TaskRun } from '#domain/forecast/course.ts';
 import type { CommandBody } from '#domain/progress/command.ts';
-import type { Plan } from '#domain/schedule/plan.ts';
 import type { Work } from '#domain/tasks/work.ts';
+import type { FirstPlan } from './firstPlan.ts';
+import { playTimes } from './playTimes.ts';
 import type { Story } from './story.ts';
 
 /** Invented, like everything in the demo. */
@@ -22,19 +24,26 @@ const askedAfter = 330;
 /** The load that the story keeps on the road: deck planks without which the nose must not be landed. */
 const lateLoad = 'load-5';
 
-/** Minutes after the start at which it was due, and how late it was told to be. */
-const lateLoadDue = 127;
+/** Minutes after the start at which it is due by the order of a build by day, and how late it was told to be. */
+const usuallyDue = 127;
 const lateBy = 25;
 
-/** The order that opens the demo build at Larch Ford. Times are ISO 8601 UTC. */
-export function larchFordOpening(parts: {
-  readonly start: Date;
-  readonly program: string;
-  readonly ground: Ground;
-  readonly bridge: Bridge;
-  readonly work: Work;
-}): CommandBody<'open-build'> {
-  const { start, program, ground, bridge, work } = parts;
+/** Loads that have not come in the story. */
+export const missingLoads: ReadonlySet<string> = new Set([lateLoad, 'load-6']);
+
+/** When the demo build starts, and how many minutes later the load is due that the story keeps on the road. */
+export type When = { readonly start: Date; readonly lateLoadDue?: number };
+
+/** The order that opens the demo build at Larch Ford. */
+export function larchFordOpening(
+  parts: When & {
+    readonly program: string;
+    readonly ground: Ground;
+    readonly bridge: Bridge;
+    readonly work: Work;
+  },
+): CommandBody<'open-build'> {
+  const { start, lateLoadDue = usuallyDue, program, ground, bridge, work } = parts;
   return {
     name: 'Larch Ford',
     unit: '2 Platoon, flood relief',
@@ -58,12 +67,17 @@ export function larchFordOpening(parts: {
   };
 }
 
-/** What happened at Larch Ford up to the moment at which the demo opens. */
-export function larchFordStory(opening: CommandBody<'open-build'>, plan: Plan): Story {
+/** What happened at Larch Ford up to the moment at which the demo opens: beside the tasks, as they were played. */
+export function larchFordStory(
+  opening: CommandBody<'open-build'>,
+  { work, plan }: FirstPlan,
+): Story {
+  const runs = new Map(playTimes(work, plan, missingLoads).map((run) => [run.task, run]));
   return {
     opening,
+    work,
     plan,
-    missing: new Set([lateLoad, 'load-6']),
+    missing: missingLoads,
     storesCrew: 'stores',
     inspector: 'SSgt Ruth Calder',
     lookouts: {
@@ -71,19 +85,27 @@ export function larchFordStory(opening: CommandBody<'open-build'>, plan: Plan): 
       far: { name: 'Cpl Nell Stroud', people: 4 },
     },
     asides: [
-      { minutes: 75, kind: 'tell-water', body: { rise: 0.04, level: null } },
       {
-        minutes: 92,
+        minutes: runs.get('ready-1')!.start,
+        kind: 'tell-water',
+        body: { rise: 0.04, level: null },
+      },
+      {
+        minutes: halfWay(runs.get('brace-3')!),
         kind: 'tell-hurt',
         body: { crew: 'bracing', what: 'hand bruised between brace and panel', outOfWork: true },
         crew: 'bracing',
       },
       {
-        minutes: lateLoadDue,
+        minutes: opening.work.loads.find(({ id }) => id === lateLoad)!.arrives,
         kind: 'tell-load-late',
         body: { load: lateLoad, minutes: lateBy, why: 'held at the rail crossing' },
         crew: 'stores',
       },
     ],
   };
+}
+
+function halfWay({ start, finish }: TaskRun): number {
+  return (start + finish) / 2;
 }

@@ -30,7 +30,8 @@ function goodValues(hold: Hold): Record<string, number | boolean> {
  */
 export function playBuild(story: Story, until: number, mintId: () => string): Command[] {
   const start = Date.parse(story.opening.start);
-  const at = (minutes: number) => new Date(start + Math.round(minutes * 60) * 1000).toISOString();
+  const second = (minutes: number) => Math.round(minutes * 60);
+  const at = (minutes: number) => new Date(start + second(minutes) * 1000).toISOString();
   const commands: Command[] = [];
   let state: BuildState = emptyBuild;
   let number = 0;
@@ -86,7 +87,7 @@ export function playBuild(story: Story, until: number, mintId: () => string): Co
   send('open-build', story.opening, leaderLink, -45);
   send(
     'accept-plan',
-    { work: story.opening.work, plan: story.plan, basis: number, gain: 'first plan' },
+    { work: story.work, plan: story.plan, basis: number, gain: 'first plan' },
     leaderLink,
     -30,
   );
@@ -108,11 +109,10 @@ export function playBuild(story: Story, until: number, mintId: () => string): Co
         minutes: load.arrives,
         act: () => send('tell-load-in', { load: load.id }, chiefOf(story.storesCrew), load.arrives),
       });
-  for (const { task, start: begins, finish } of playTimes(
-    story.opening.work,
-    story.plan,
-    story.missing,
-  )) {
+  const tasks = new Map(story.work.tasks.map((task) => [task.id, task]));
+  for (const run of playTimes(story.work, story.plan, story.missing)) {
+    const { start: begins, finish } = run;
+    const task = tasks.get(run.task)!;
     const crews = crewsOf(task.id).map(({ crew }) => crew);
     moments.push({
       minutes: begins,
@@ -142,7 +142,7 @@ export function playBuild(story: Story, until: number, mintId: () => string): Co
     });
   }
   // At one moment finishes come first: they were pushed after their own starts but free the next ones.
-  moments.sort((a, b) => a.minutes - b.minutes);
+  moments.sort((a, b) => second(a.minutes) - second(b.minutes));
   for (const { minutes, act } of moments) if (minutes <= until) act();
   return commands;
 }

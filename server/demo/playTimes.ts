@@ -1,9 +1,7 @@
+import { courseOf, type TaskRun } from '#domain/forecast/course.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
-import { expectedMinutes } from '#domain/tasks/expected.ts';
 import type { Task } from '#domain/tasks/task.ts';
 import type { Work } from '#domain/tasks/work.ts';
-
-export type Played = { readonly task: Task; readonly start: number; readonly finish: number };
 
 /** How a task of the story went against its expected minutes: a little over and under, the same every time. */
 function luck(task: Task): number {
@@ -12,25 +10,19 @@ function luck(task: Task): number {
 }
 
 /**
- * When each task of the story starts and finishes, in minutes after the start: the earliest over links and
- * hand-overs with the minutes that fate gave it. A task behind a load in `missing` never starts.
+ * When each task of the story starts and finishes: the plan's course from the start of the build, through the same dark,
+ * with the minutes that fate gave it. A task behind a load in `missing` never starts. In the order of the plan.
  */
-export function playTimes(work: Work, plan: Plan, missing: ReadonlySet<string>): Played[] {
-  const tasks = new Map(work.tasks.map((task) => [task.id, task]));
-  const played = new Map<string, Played>();
-  for (const planned of plan.tasks) {
-    const task = tasks.get(planned.task)!;
-    let start = task.loads.some((load) => missing.has(load))
-      ? Number.POSITIVE_INFINITY
-      : planned.release;
-    for (const link of work.links.filter(({ to }) => to === task.id)) {
-      const from = played.get(link.from)!;
-      start = Math.max(start, (link.counts === 'start' ? from.start : from.finish) + link.wait);
-    }
-    for (const arc of plan.handOvers.filter(({ to }) => to === task.id))
-      start = Math.max(start, played.get(arc.from)!.finish + (arc.wait ?? 0));
-    const minutes = expectedMinutes(task.minutes, plan.shape) * planned.stretch * luck(task);
-    played.set(task.id, { task, start, finish: start + minutes });
-  }
-  return [...played.values()].filter(({ start }) => Number.isFinite(start));
+export function playTimes(
+  { loads, ...work }: Work,
+  plan: Plan,
+  missing: ReadonlySet<string>,
+): TaskRun[] {
+  const coming = loads.map((load) =>
+    missing.has(load.id) ? { ...load, arrives: Number.POSITIVE_INFINITY } : load,
+  );
+  const { runs } = courseOf({ ...work, loads: coming }, plan, { now: 0, tasks: [] }, luck);
+  return plan.tasks
+    .map(({ task }) => runs.get(task)!)
+    .filter(({ start }) => Number.isFinite(start));
 }

@@ -1,5 +1,5 @@
 import type { CommandBody, CommandKind } from '#domain/progress/command.ts';
-import type { Plan } from '#domain/schedule/plan.ts';
+import type { FirstPlan } from './firstPlan.ts';
 
 /** Something that happened beside the tasks: a hand hurt, water rising, a truck late. */
 export type Aside = {
@@ -11,9 +11,8 @@ export type Aside = {
 };
 
 /** All that the played demo build rests on. */
-export type Story = {
+export type Story = FirstPlan & {
   readonly opening: CommandBody<'open-build'>;
-  readonly plan: Plan;
   /** Loads that have not come. */
   readonly missing: ReadonlySet<string>;
   readonly storesCrew: string;

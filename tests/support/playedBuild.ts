@@ -1,7 +1,7 @@
 import type { Ground } from '#domain/bridge/ground.ts';
-import { usualDoubt } from '#domain/forecast/doubt/usualDoubt.ts';
 import larchFord from '#domain/kits/larchFord.json' with { type: 'json' };
 import type { Command } from '#domain/progress/command.ts';
+import { firstPlan } from '#server/demo/firstPlan.ts';
 import { larchFordOpening, larchFordStory } from '#server/demo/larchFord.ts';
 import { playBuild } from '#server/demo/playBuild.ts';
 import { designWork } from '#server/kits.ts';
@@ -33,24 +33,14 @@ export async function playedBuild(
     ground,
     ...designed.value,
   });
-  const planned = await plannerHere().plan({
-    work: opening.work,
-    past: { now: 0, tasks: [] },
-    doubts: { doubt: usualDoubt(opening.work) },
-    shape: 'pert',
-    askedFor: null,
-    runs: 10,
-    seed: 1,
-    inForce: null,
-  });
-  if (!planned.ok) throw new Error(planned.reason.sentence);
+  const first = await firstPlan(plannerHere(), opening, null);
   const story = {
-    ...larchFordStory(opening, planned.value.plan),
+    ...larchFordStory(opening, first),
     missing: new Set<string>(),
     asides: [],
   };
-  const [first, ...more] = playBuild(story, until, server.ids.long);
-  const opened = await openBuild(server, first as Extract<Command, { kind: 'open-build' }>, more);
+  const [open, ...more] = playBuild(story, until, server.ids.long);
+  const opened = await openBuild(server, open as Extract<Command, { kind: 'open-build' }>, more);
   if (!opened.ok) throw new Error(opened.reason.sentence);
   const { build, links } = opened.value;
   const secret = (who: string) => {
