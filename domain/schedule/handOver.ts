@@ -119,7 +119,7 @@ function passOn(
         const { amount, since, last } = share;
         release = Math.max(release, since);
         if (since === start && since > 0) {
-          reason ??= { kind: 'window', of: id };
+          reason ??= { kind: someRestedUntil(manning, id, start) ? 'rest' : 'window', of: id };
         }
         const crosses = site.crossingOf(of, share, wish);
         for (const before of last) {
@@ -176,6 +176,12 @@ function paceReason({ work }: Manning, task: Task, way: Way, start: number): Rea
     return { kind: 'rest', of: crews[resting.crew]!.id };
   }
   return { kind: 'light' };
+}
+
+/** Whether some of a crew, and not all, come back from a rest at that second. */
+function someRestedUntil({ work }: Manning, crew: string, at: number): boolean {
+  const { rests = [] } = work.crews.find(({ id }) => id === crew) ?? {};
+  return rests.some(({ to, people }) => people !== undefined && Math.round(to * 60) === at);
 }
 
 /** Why a task starts then that neither links nor hand-overs hold back. */

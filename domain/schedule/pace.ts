@@ -1,7 +1,7 @@
 import type { LightClock } from '../forecast/light/lightClock.ts';
 import { lightMinutes } from '../forecast/light/lightClock.ts';
 import type { Task } from '../tasks/task.ts';
-import type { Work } from '../tasks/work.ts';
+import type { Crew, Work } from '../tasks/work.ts';
 
 /** So much of a second is rounding, not time. */
 const dust = 1e-6;
@@ -95,7 +95,7 @@ export type PaceOf = (task: Task, crews: readonly string[], started?: boolean) =
 export function pacesOf(work: Work): PaceOf {
   const dark = inSeconds(work.dark?.spells ?? []);
   const factor = Math.max(1, work.dark?.factor ?? 1);
-  const rests = new Map(work.crews.map(({ id, rests: own = [] }) => [id, inSeconds(own)]));
+  const rests = new Map(work.crews.map((crew) => [crew.id, inSeconds(wholeRests(crew))]));
   const resting = new Set([...rests].filter(([, own]) => own.length > 0).map(([id]) => id));
   const holds = new Set(work.tasks.filter(({ hold }) => hold).map(({ id }) => id));
   const beforeHold = new Set(
@@ -125,6 +125,11 @@ export function pacesOf(work: Work): PaceOf {
     made.set(key, pace);
     return pace;
   };
+}
+
+/** The rests of the whole crew. Where only some of it rest, the crew is weaker meanwhile and its work goes on. */
+function wholeRests({ rests = [] }: Crew) {
+  return rests.filter(({ people }) => people === undefined);
 }
 
 function inSeconds(spells: readonly Spell[]): Spell[] {

@@ -14,7 +14,10 @@ export type CrewMove = {
   readonly people: number;
 };
 
-/** All that changes the strength of crews after the start of the build, in order of time; who comes before who goes. */
+/**
+ * All that changes the strength of crews after the start of the build, in order of time; who comes before who goes.
+ * Those of a crew who rest while the others work on go and come back.
+ */
 export function crewMoves({ crews }: Work): CrewMove[] {
   const rows = new Map(crews.map(({ id }, row) => [id, row]));
   const moves: CrewMove[] = [];
@@ -26,6 +29,11 @@ export function crewMoves({ crews }: Work): CrewMove[] {
       if (more > 0) moves.push({ at, from: null, to: row, people: more });
       if (more < 0) moves.push({ at, from: row, to: null, people: -more });
       people = step.people;
+    }
+    for (const { from, to, people: resting } of crew.rests ?? []) {
+      if (resting === undefined) continue;
+      moves.push({ at: inSeconds(from), from: row, to: null, people: resting });
+      moves.push({ at: inSeconds(to), from: null, to: row, people: resting });
     }
     for (const { crew: other, people: lent, from, to } of crew.lent ?? []) {
       const borrower = rows.get(other)!;

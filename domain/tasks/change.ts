@@ -1,9 +1,12 @@
-import { type Static, Type } from 'typebox';
+import { type Static, type TSchema, Type } from 'typebox';
 import type { Fault } from '../fault.ts';
 import { bad, good, type Result } from '../result.ts';
 import { workFaults } from './checkWork.ts';
 import { Fixed, Id, Minutes, People, type Task } from './task.ts';
-import { Crew, Link, type Work } from './work.ts';
+import { Crew, Lent, Link, Rest, Strength, type Work } from './work.ts';
+
+const orNone = <Schema extends TSchema>(schema: Schema) =>
+  Type.Optional(Type.Union([schema, Type.Null()]));
 
 /** A change to the order of work that a leader tries before accepting it. */
 export const Change = Type.Union([
@@ -26,6 +29,34 @@ export const Change = Type.Union([
   ),
   /** Replaces the crew of that id, or adds it. */
   Type.Object({ kind: Type.Literal('crew'), crew: Crew }, { additionalProperties: false }),
+  /** Who a crew is: its name, who leads it (null: nobody named), whether it is attached. All else of it stays. */
+  Type.Object(
+    {
+      kind: Type.Literal('crew-name'),
+      crew: Id,
+      name: Crew.properties.name,
+      chief: Type.Union([Type.String({ maxLength: 60 }), Type.Null()]),
+      attached: Type.Boolean(),
+    },
+    { additionalProperties: false },
+  ),
+  /**
+   * How many of a crew are there when. What is not named stays as it is, so that a strength told meanwhile holds.
+   * Minutes after the start of the build; null is the whole build.
+   */
+  Type.Object(
+    {
+      kind: Type.Literal('crew-hours'),
+      crew: Id,
+      people: Type.Optional(Crew.properties.people),
+      from: orNone(Type.Number({ minimum: 0 })),
+      to: orNone(Type.Number({ minimum: 0 })),
+      rests: Type.Optional(Type.Array(Rest)),
+      lent: Type.Optional(Type.Array(Lent)),
+      strength: Type.Optional(Type.Array(Strength)),
+    },
+    { additionalProperties: false },
+  ),
   /** A load is expected at another time, minutes after the start of the build. */
   Type.Object(
     { kind: Type.Literal('load'), load: Id, arrives: Type.Number() },
@@ -33,6 +64,16 @@ export const Change = Type.Union([
   ),
 ]);
 export type Change = Static<typeof Change>;
+
+type CrewName = Extract<Change, { kind: 'crew-name' }>;
+
+/** The change of when how many of a crew are there. */
+type CrewHours = Extract<Change, { kind: 'crew-hours' }>;
+
+/** The crew with what the change names; all else of it stays. */
+export function changedCrew(crew: Crew, change: CrewName | CrewHours): Crew {
+  return change.kind === 'crew-name' ? named(crew, change) : atHours(crew, change);
+}
 
 /**
  * The order of work with all changes made, in their order; the given one is left as it is.
@@ -74,6 +115,15 @@ function applyChange(work: Work, change: Change, path: string): Result<Work, Fau
         : [...work.crews, change.crew];
       return good({ ...work, crews });
     }
+    case 'crew-name':
+    case 'crew-hours': {
+      const before = work.crews.find(({ id }) => id === change.crew);
+      if (!before) {
+        return bad({ path: `${path}/crew`, found: change.crew, expected: 'a crew that exists' });
+      }
+      const after = changedCrew(before, change);
+      return good({ ...work, crews: work.crews.map((crew) => (crew === before ? after : crew)) });
+    }
     case 'load': {
       if (!work.loads.some(({ id }) => id === change.load)) {
         return bad({ path: `${path}/load`, found: change.load, expected: 'a load that exists' });
@@ -84,6 +134,22 @@ function applyChange(work: Work, change: Change, path: string): Result<Work, Fau
       return good({ ...work, loads });
     }
   }
+}
+
+function named({ chief: _, ...crew }: Crew, { name, chief, attached }: CrewName): Crew {
+  return { ...crew, name, attached, ...(chief !== null && { chief }) };
+}
+
+function atHours(
+  { from, to, ...crew }: Crew,
+  { kind: _, crew: __, from: comes = from, to: goes = to, ...others }: CrewHours,
+): Crew {
+  return {
+    ...crew,
+    ...others,
+    ...(typeof comes === 'number' && { from: comes }),
+    ...(typeof goes === 'number' && { to: goes }),
+  };
 }
 
 function changeTask(

@@ -180,13 +180,16 @@ function strengthFaults(work: Work, row: number, crews: ReadonlySet<string>, add
   }
 }
 
-/** Crews that would have lent or lost more people than they have, by the first time that happens. */
+/** Crews of which more people would be lent, lost or resting than they have, by the first time that happens. */
 function overLent(work: Work, add: Add): void {
   for (const [row, steps] of strengths(work).entries()) {
     const below = steps.find(({ people }) => people < 0);
     if (below) {
-      const found = `${-below.people} more people lent than there are at minute ${below.from / 60}`;
-      add(`/crews/${row}/lent`, found, 'at most the people the crew then has');
+      const { lent = [], rests = [] } = work.crews[row]!;
+      const away = rests.some(({ people }) => people !== undefined) ? 'lent or resting' : 'lent';
+      const found = `${-below.people} more people ${away} than there are at minute ${below.from / 60}`;
+      const part = away === 'lent' || lent.length > 0 ? 'lent' : 'rests';
+      add(`/crews/${row}/${part}`, found, 'at most the people the crew then has');
     }
   }
 }

@@ -1,7 +1,7 @@
 import type { Fault } from '../fault.ts';
 import { readId, readIds, readMinutes, readName } from './tableCells.ts';
 import { type TableFile, tableRows } from './tableFile.ts';
-import { readCounts, readLent, readSpells, readSteps } from './tableLists.ts';
+import { readCounts, readLent, readRests, readSteps } from './tableLists.ts';
 import type { Crew } from './work.ts';
 
 const columns = [
@@ -20,7 +20,7 @@ const columns = [
 /**
  * Reads a crew table. `from` and `to` are minutes after the start of the build; blank is the whole build. `strength` is
  * how many there are later on (`240:5`), `lent` who is with another crew meanwhile (`brace:2:60-120`), `rests` when they
- * eat and rest (`180-210`), `skilled` what only some can do (`weld:2`).
+ * eat and rest (`180-210`, or some of them `4:180-210`), `skilled` what only some can do (`weld:2`).
  * `ids` are the crews the table names, null when it could not be read in full. Faults are added to `faults`.
  */
 export function readCrewTable(
@@ -61,7 +61,7 @@ export function readCrewTable(
     }));
     const strength = readSteps(row, 'strength');
     const lent = readLent(row, 'lent');
-    const rests = readSpells(row, 'rests');
+    const rests = readRests(row, 'rests');
     for (const { crew } of lent) {
       if (crew === id || (complete && !known.has(crew))) {
         row.fault('lent', 'another crew of this table', crew);

@@ -26,17 +26,21 @@ export function readCounts(row: TableRow, column: string, most: number): Counted
   return found;
 }
 
-/** Spells in order and apart (`180-210 420-440`). */
-export function readSpells(row: TableRow, column: string): Spell[] {
+/** Rests in order and apart, of the whole crew or of so many (`180-210 4:420-440`). */
+export function readRests(row: TableRow, column: string): (Spell & { people?: number })[] {
   let last = 0;
   return readList(row, column).flatMap((word) => {
-    const spell = spellOf(word);
-    if (!spell || spell.from < last) {
-      row.fault(column, 'minutes from-to such as 180-210, one after the other', word);
+    const [time = '', some, ...rest] = word.split(':').reverse();
+    const spell = spellOf(time);
+    const people = /^\d{1,3}$/.test(some ?? '1') ? Number(some ?? 1) : 0;
+    if (!spell || spell.from < last || people < 1 || people > 500 || rest.length > 0) {
+      const expected =
+        'minutes from-to such as 180-210, or of 4 people 4:180-210, one after the other';
+      row.fault(column, expected, word);
       return [];
     }
     last = spell.to;
-    return [spell];
+    return [some === undefined ? spell : { ...spell, people }];
   });
 }
 

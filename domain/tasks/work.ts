@@ -15,20 +15,27 @@ export const Link = Type.Object(
 );
 export type Link = Static<typeof Link>;
 
-/** When the people of a crew eat and rest. Minutes after the start of the build. */
-const Rest = Type.Object(
-  { from: Type.Number({ minimum: 0 }), to: Type.Number({ minimum: 0 }) },
+/**
+ * When the people of a crew eat and rest; `people` are how many of them, absent means the whole crew. Minutes after the
+ * start of the build.
+ */
+export const Rest = Type.Object(
+  {
+    from: Type.Number({ minimum: 0 }),
+    to: Type.Number({ minimum: 0 }),
+    people: Type.Optional(Type.Integer({ minimum: 1, maximum: 500 })),
+  },
   { additionalProperties: false },
 );
 
 /** From then on so many: a relief, people who come later, go or come back. Minutes after the start of the build. */
-const Strength = Type.Object(
+export const Strength = Type.Object(
   { from: Type.Number({ minimum: 0 }), people: Type.Integer({ minimum: 0, maximum: 500 }) },
   { additionalProperties: false },
 );
 
 /** People who work with another crew for a while; `to` absent: for the rest of the build. */
-const Lent = Type.Object(
+export const Lent = Type.Object(
   {
     crew: Id,
     people: Type.Integer({ minimum: 1, maximum: 500 }),
@@ -50,7 +57,10 @@ export const Crew = Type.Object(
     strength: Type.Optional(Type.Array(Strength)),
     /** People of this crew who are with another: they count there and not here. */
     lent: Type.Optional(Type.Array(Lent)),
-    /** Work pauses over them; what cannot be left half done starts only when it is done before. */
+    /**
+     * Over a rest of the whole crew work pauses; what cannot be left half done starts only when it is done before. While
+     * some of them rest, the crew is weaker by so many.
+     */
     rests: Type.Optional(Type.Array(Rest)),
     /** What all of its people can do. */
     skills: Type.Array(Id),

@@ -1,11 +1,10 @@
-import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
+import { changedAsTold, minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
 import { pastOf } from '#domain/progress/views/past.ts';
 import { doubtsNow } from '#domain/progress/views/seenNow.ts';
 import { type Refusal, refusal } from '#domain/refusal.ts';
 import { bad, good, type Result } from '#domain/result.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import type { Change } from '#domain/tasks/change.ts';
-import { applyChanges } from '#domain/tasks/change.ts';
 import type { RefusalReply } from '#shared/wire.ts';
 import type { JobOptions, Planner } from '../workers/planner.ts';
 import type { SearchJob } from '../workers/searcher.ts';
@@ -31,7 +30,7 @@ export async function makeProposal(
 ): Promise<Result<KeptProposal, RefusalReply>> {
   const { state, build } = live;
   const asTold = workAsTold(state);
-  const changed = applyChanges(asTold, changes);
+  const changed = changedAsTold(state, changes);
   if (!changed.ok) {
     const sentence = 'These changes do not fit the order of work. Mend what the faults name.';
     return bad({ ...refusal('work-faulty', sentence), faults: changed.reason });

@@ -50,7 +50,8 @@ function sweep(
 /** Times at which the strength of some crew changes, to the second. */
 export function changesOf({ crews }: Work): number[] {
   return crews
-    .flatMap(({ strength = [], lent = [] }) => [
+    .flatMap(({ strength = [], lent = [], rests = [] }) => [
+      ...rests.filter(({ people }) => people).flatMap(({ from, to }) => [from, to]),
       ...strength.map(({ from }) => from),
       ...lent.flatMap(({ from, to }) => (to === undefined ? [from] : [from, to])),
     ])
@@ -61,7 +62,7 @@ function inSeconds(minutes: number): number {
   return Math.round(minutes * 60) / 60;
 }
 
-/** How many people a crew has at that time: its own by its last step, less those lent, more those borrowed. */
+/** How many people a crew has at that time: its own by its last step, less those lent or resting, more those borrowed. */
 export function there({ crews }: Work, id: string, time: number): number {
   const since = (minutes: number) => inSeconds(minutes) <= time + 1e-9;
   let people = 0;
@@ -71,6 +72,9 @@ export function there({ crews }: Work, id: string, time: number): number {
         (last, step) => (since(step.from) ? step.people : last),
         crew.people,
       );
+      for (const rest of crew.rests ?? []) {
+        if (since(rest.from) && !since(rest.to)) people -= rest.people ?? 0;
+      }
     }
     for (const lent of crew.lent ?? []) {
       const away = since(lent.from) && !(lent.to !== undefined && since(lent.to));

@@ -132,13 +132,16 @@ function withStrength(draw: Draw, work: Work): Work {
   return { ...work, crews };
 }
 
+/** Rests of whole crews, and of one or two people where a crew has them to spare. */
 function withRests(draw: Draw, work: Work): Work {
   const crews = work.crews.map((crew) => {
     const first = draw(0, 40);
     const second = draw(first + 25, 120);
+    const spare = crew.strength ? 0 : crew.people - (crew.lent?.[0]?.people ?? 0) - 1;
     const rests = [first, second].map((from) => ({
       from,
       to: from + draw(1, 20) + draw(0, 1) / 4,
+      ...(from % 3 === 0 && spare > 0 ? { people: Math.min(spare, 1 + (from % 2)) } : {}),
     }));
     return draw(0, 3) === 0 ? crew : { ...crew, rests: rests.slice(draw(0, 1)) };
   });

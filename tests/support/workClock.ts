@@ -18,11 +18,12 @@ function isWhole(work: Work, task: Task): boolean {
   );
 }
 
+/** Rests of whole crews: where some of a crew rest, the others work on. */
 function restsOf(work: Work, { crews }: PlannedTask): Spell[] {
   const atWork = crews.filter(({ people }) => people > 0).map(({ crew }) => crew);
   return work.crews
     .filter(({ id }) => atWork.includes(id))
-    .flatMap(({ rests = [] }) => rests.map(inSeconds));
+    .flatMap(({ rests = [] }) => rests.filter((rest) => !rest.people).map(inSeconds));
 }
 
 function nightsOf(work: Work): Spell[] {

@@ -44,7 +44,11 @@ export function writeTables(
     (more.skilled ?? []).map((one) => `${one.skill}:${one.people}`).join(' '),
     (more.strength ?? []).map((step) => `${step.from}:${step.people}`).join(';'),
     (more.lent ?? []).map((one) => `${one.crew}:${one.people}:${one.from}-${one.to}`).join(' '),
-    (more.rests ?? []).map((rest) => `${rest.from}-${rest.to}`).join(', '),
+    (more.rests ?? [])
+      .map(({ from: begins, to: ends, people: some }) => {
+        return `${some === undefined ? '' : `${some}:`}${begins}-${ends}`;
+      })
+      .join(', '),
   ]);
   const equipment = (work.equipment ?? []).map(({ id, name, count }) => [id, name, String(count)]);
   const table = (file: string, header: string, rows: string[][]) => ({

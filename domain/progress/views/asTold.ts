@@ -1,4 +1,7 @@
-import type { Work } from '../../tasks/work.ts';
+import type { Fault } from '../../fault.ts';
+import { good, type Result } from '../../result.ts';
+import { applyChanges, type Change } from '../../tasks/change.ts';
+import type { Crew, Work } from '../../tasks/work.ts';
 import { minutesBetween } from '../instants.ts';
 import type { BuildState } from '../state.ts';
 import { darkToPlanFor } from './darkAtSite.ts';
@@ -15,10 +18,8 @@ export function minutesAskedFor(state: BuildState): number | null {
  */
 export function workAsTold(state: BuildState): Work {
   const crews = state.work.crews.map((crew) => {
-    const { fit = crew.people, toldAt = null } = state.crews[crew.id] ?? {};
-    const told = toldAt === null ? 0 : minutesBetween(state.start, toldAt);
-    const later = crew.strength?.filter(({ from }) => toldAt === null || from > told);
-    return { ...crew, people: fit, ...(later && { strength: later }) };
+    const { fit = crew.people } = state.crews[crew.id] ?? {};
+    return sinceTold(state, { ...crew, people: fit });
   });
   const loads = state.work.loads.map((load) => {
     const told = state.loads[load.id];
@@ -26,4 +27,26 @@ export function workAsTold(state: BuildState): Work {
   });
   const dark = darkToPlanFor(state);
   return { ...state.work, crews, loads, ...(dark && { dark }) };
+}
+
+/**
+ * What `workAsTold` becomes with changes that a leader tries, or why they do not fit. Changes may have been gathered
+ * before a strength was told: what they say of the time before it is over.
+ */
+export function changedAsTold(
+  state: BuildState,
+  changes: readonly Change[],
+): Result<Work, Fault[]> {
+  const changed = applyChanges(workAsTold(state), changes);
+  if (!changed.ok) return changed;
+  const crews = changed.value.crews.map((crew) => sinceTold(state, crew));
+  return good({ ...changed.value, crews });
+}
+
+/** The crew without the steps of its strength that a later tell has overtaken. */
+function sinceTold(state: BuildState, crew: Crew): Crew {
+  const { toldAt = null } = state.crews[crew.id] ?? {};
+  if (toldAt === null || !crew.strength) return crew;
+  const told = minutesBetween(state.start, toldAt);
+  return { ...crew, strength: crew.strength.filter(({ from }) => from > told) };
 }

@@ -37,6 +37,32 @@ describe('gathered changes', () => {
     expect(all(minutes(5), people)).toEqual([{ ...minutes(5), ...people }]);
   });
 
+  it('leave nothing of a crew that is put back as it stands', () => {
+    const rests: Change = { kind: 'crew-hours', crew: crew.id, rests: [{ from: 60, to: 90 }] };
+    const name: Change = {
+      kind: 'crew-name',
+      crew: crew.id,
+      name: 'Left',
+      chief: null,
+      attached: false,
+    };
+    expect(all(rests, name)).toEqual([rests, name]);
+    expect(all(rests, name, { kind: 'crew-hours', crew: crew.id })).toEqual([name]);
+  });
+
+  it('change a crew that is new among the changes where it stands', () => {
+    const night = { ...crew, id: 'night', name: 'Night shift' };
+    const rests = [{ from: 60, to: 90 }];
+    const gathered = all(
+      { kind: 'crew', crew: night },
+      { kind: 'crew-hours', crew: 'night', rests },
+    );
+    expect(gathered).toEqual([{ kind: 'crew', crew: { ...night, rests } }]);
+    expect(changeSentence(smallBuild, gathered[0]!)).toBe(
+      'New crew Night shift, 7 people, rests 12:30 to 13:00',
+    );
+  });
+
   it('leave nothing of a link that was added and taken out again', () => {
     expect(all(add, removeAdded)).toEqual([]);
     expect(all(removeOld)).toEqual([removeOld]);
@@ -76,6 +102,32 @@ describe('a change in words', () => {
     [
       { kind: 'crew', crew: { ...crew, id: 'night', name: 'Night shift' } },
       'New crew Night shift, 7 people',
+    ],
+    [
+      { kind: 'crew-name', crew: crew.id, name: 'Left', chief: crew.chief!, attached: true },
+      'Left girder: now called Left, attached',
+    ],
+    [
+      {
+        kind: 'crew-hours',
+        crew: crew.id,
+        people: 6,
+        to: 390,
+        rests: [
+          { from: 60, to: 90 },
+          { from: 90, to: 120, people: 3 },
+        ],
+        lent: [
+          { crew: 'right', people: 1, from: 120, to: 150 },
+          { crew: 'rollers', people: 2, from: 180 },
+        ],
+        strength: [{ from: 240, people: 5 }],
+      },
+      'Left girder: 6 people instead of 7, there until 18:00, rests 12:30 to 13:00, 3 people 13:00 to 13:30, lends 1 person to Right girder 13:30 to 14:00, 2 people to Rollers and jacks from 14:30 on, 5 people from 15:30 on',
+    ],
+    [
+      { kind: 'crew-hours', crew: crew.id, rests: [], lent: [], strength: [] },
+      'Left girder: as it is',
     ],
     [load(150), 'Truck 5: deck expected 14:00 instead of 13:20'],
   ] as const satisfies readonly (readonly [Change, string])[]) {

@@ -17,6 +17,7 @@ const features = [
   'equipment',
   'skilled',
   'rests',
+  'turns',
   'dark',
   'strength',
   'fixed',
@@ -42,12 +43,18 @@ function workWith(feature: Feature, seed: number): Work {
   }));
   const rests = (from: number) => (feature === 'rests' ? { rests: [{ from, to: from + 2 }] } : {});
   const change = draw(2, 4);
+  /** One after the other eats, the rest work on. */
+  const turns = (from: number) =>
+    feature === 'turns'
+      ? { rests: [0, 2].map((later) => ({ from: from + later, to: from + later + 2, people: 2 })) }
+      : {};
   const work = smallWork(rows, {
     crews: [
       {
         id: 'a',
         people: 3,
         ...rests(draw(1, 3)),
+        ...turns(change),
         ...(feature === 'skilled' && { skilled: [{ skill: 'weld', people: 1 }] }),
         ...(feature === 'strength' && {
           strength: [
@@ -60,6 +67,7 @@ function workWith(feature: Feature, seed: number): Work {
         id: 'b',
         people: 4,
         ...rests(draw(2, 5)),
+        ...turns(change - 1),
         ...(feature === 'skilled' && { skilled: [{ skill: 'weld', people: 2 }] }),
       },
     ],

@@ -45,7 +45,10 @@ function planned(work: Work, crews: boolean, past?: Past): Plan {
 /** Orders of work whose crews stay as strong as they are: late people of a crew that shrinks are then no matter. */
 const steadyWork = anyWork.map((work) => ({
   ...work,
-  crews: work.crews.map(({ strength: _, lent: __, ...crew }) => crew),
+  crews: work.crews.map(({ strength: _, lent: __, rests, ...crew }) => ({
+    ...crew,
+    ...(rests && { rests: rests.map(({ from, to }) => ({ from, to })) }),
+  })),
 }));
 
 describe('Any plan', () => {

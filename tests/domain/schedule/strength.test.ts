@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { makePlan } from '#domain/schedule/makePlan.ts';
+import { reasonSentence } from '#domain/schedule/reasonSentence.ts';
 import { workFaults } from '#domain/tasks/checkWork.ts';
 import type { Crew } from '#domain/tasks/work.ts';
 import { plannedTask, planOf } from '#tests/support/planOf.ts';
@@ -63,6 +64,46 @@ describe('The strength of a crew', () => {
       crews: left({ people: 2, strength: [{ from: 0, people: 4 }] }),
     });
     expect(planOf(work).minutesToOpen).toBe(20);
+  });
+});
+
+describe('People of a crew who rest while the others work on', () => {
+  const rests = [
+    { from: 10, to: 30, people: 2 },
+    { from: 30, to: 50, people: 2 },
+  ];
+
+  it('leave the work of the others standing where it was, and are missing for what needs all', () => {
+    const work = smallWork([four('two', { people: 2, minutes: 40 }), four('all')], {
+      crews: left({ rests }),
+    });
+    const plan = planOf(work);
+    expect(plannedTask(plan, 'two')).toMatchObject({ start: 0, finish: 40 });
+    const last = plannedTask(plan, 'all');
+    expect(last).toMatchObject({ start: 50, reason: { kind: 'rest', of: 'left' } });
+    expect(reasonSentence(work, last.reason)).toBe('starts after the rest of left');
+  });
+
+  it('let a keep-off task with few people run through, which a rest of the whole crew would put off', () => {
+    const push = four('push', { people: 2, minutes: 40, keepOff: true, zones: ['bridge'] });
+    const inTurns = smallWork([push], { crews: left({ rests }) });
+    expect(plannedTask(planOf(inTurns), 'push')).toMatchObject({ start: 0, finish: 40 });
+    const whole = smallWork([push], { crews: left({ rests: [{ from: 10, to: 30 }] }) });
+    expect(plannedTask(planOf(whole), 'push')).toMatchObject({ start: 30, finish: 70 });
+  });
+
+  it('are a fault where they are more than the crew has', () => {
+    const over = (crew: Partial<Crew>) => {
+      const crews = [...left({ rests, ...crew }), { id: 'right', people: 2 }];
+      return workFaults(smallWork([four('A')], { crews })).map(({ path, found }) => [path, found]);
+    };
+    expect(over({})).toEqual([]);
+    expect(over({ people: 1 })).toEqual([
+      ['/crews/0/rests', '1 more people lent or resting than there are at minute 10'],
+    ]);
+    expect(over({ lent: [{ crew: 'right', people: 3, from: 40 }] })).toEqual([
+      ['/crews/0/lent', '1 more people lent or resting than there are at minute 40'],
+    ]);
   });
 });
 

@@ -70,6 +70,54 @@ describe('Changes to an order of work', () => {
     expect(changed({ kind: 'load', load: 'truck', arrives: 30 }).loads[0]?.arrives).toBe(30);
   });
 
+  it('give a crew another name and chief, and leave all else of it', () => {
+    const [before, other] = work.crews;
+    const name: Change = {
+      kind: 'crew-name',
+      crew: 'left',
+      name: 'Left girder',
+      chief: 'Cpl Hill',
+      attached: true,
+    };
+    const led = { ...before, name: 'Left girder', chief: 'Cpl Hill', attached: true };
+    expect(changed(name).crews).toEqual([led, other]);
+    expect(changed(name, { ...name, chief: null }).crews[0]).not.toHaveProperty('chief');
+  });
+
+  it('say when how many of a crew are there, and leave what they do not name', () => {
+    const hours = { kind: 'crew-hours', crew: 'left' } as const;
+    const rests = [
+      { from: 30, to: 60 },
+      { from: 90, to: 120, people: 2 },
+    ];
+    const lent = [{ crew: 'right', people: 1, from: 10, to: 20 }];
+    const strength = [{ from: 150, people: 3 }];
+    const [before, other] = work.crews;
+    expect(changed({ ...hours, rests, lent, strength }).crews).toEqual([
+      { ...before, rests, lent, strength },
+      other,
+    ]);
+    const window = { ...before, people: 3, from: 5, to: 240 };
+    expect(changed({ ...hours, people: 3, from: 5, to: 240 }).crews[0]).toEqual(window);
+    const free: Change = { ...hours, from: null, to: null, people: before!.people };
+    expect(changed({ ...hours, people: 3, from: 5, to: 240 }, free).crews[0]).toEqual(before);
+    expect(changed({ ...hours, from: 5 }, { ...hours, to: 240 }).crews[0]).toMatchObject({
+      from: 5,
+      to: 240,
+    });
+  });
+
+  it('of crews that do not exist, or that more people would leave than there are, are refused', () => {
+    const hours = { kind: 'crew-hours', crew: 'left' } as const;
+    const lent = (crew: string, people: number) => [{ crew, people, from: 10, to: 20 }];
+    expect(paths({ ...hours, crew: 'night', rests: [] })).toEqual(['/changes/0/crew']);
+    expect(paths({ ...hours, lent: lent('night', 1) })).toEqual(['/crews/0/lent/0/crew']);
+    expect(paths({ ...hours, lent: lent('right', 5) })).toEqual(['/crews/0/lent']);
+    expect(paths({ ...hours, rests: [{ from: 10, to: 20, people: 5 }] })).toEqual([
+      '/crews/0/rests',
+    ]);
+  });
+
   it('leave the given order of work as it is', () => {
     const before = structuredClone(work);
     changed(

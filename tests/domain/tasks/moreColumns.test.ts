@@ -35,7 +35,7 @@ describe('The further columns of the tables', () => {
   it('say how strong a crew is later, who is lent, who can do what and when it rests', () => {
     const work = read(
       'A,5,1,,,,,\n',
-      'left,6,weld:2;dive:1,120:5 240:7,right:2:30-60,180-210 420-440\nright,4,,,,\n',
+      'left,6,weld:2;dive:1,120:5 240:7,right:2:30-60,180-210 3:420-440\nright,4,,,,\n',
       'jack,Jack,4\n',
     );
     if (!work.ok) throw new Error(JSON.stringify(work.reason));
@@ -56,7 +56,7 @@ describe('The further columns of the tables', () => {
       lent: [{ crew: 'right', people: 2, from: 30, to: 60 }],
       rests: [
         { from: 180, to: 210 },
-        { from: 420, to: 440 },
+        { from: 420, to: 440, people: 3 },
       ],
     });
     expect(work.value.equipment).toEqual([{ id: 'jack', name: 'Jack', count: 4 }]);
@@ -88,6 +88,8 @@ describe('The further columns of the tables', () => {
     ['left,6,,,right:2:60-30,', 'lent'],
     ['left,6,,,,210-180', 'rests'],
     ['left,6,,,,10-30 20-40', 'rests'],
+    ['left,6,,,,0:10-30', 'rests'],
+    ['left,6,,,,2:2:10-30', 'rests'],
   ])('name the cell at fault of a crew: %s', (row, column) => {
     const work = read('A,5,1,,,,,\n', `${row}\n`);
     const faults = work.ok ? [] : work.reason;

@@ -78,6 +78,41 @@ describe('a plan on trial', () => {
     expect((await stateNow()).work.crews.find(({ id }) => id === 'left')?.people).toBe(9);
   });
 
+  it('is made for rests, people lent and later strength, and accepted puts them in force', async () => {
+    const told = command(server, 'tell-strength', { crew: 'left', fit: 6 });
+    await server.ask('POST', `${base()}/commands`, ford.secret('left'), told);
+    const { start } = await stateNow();
+    const now = (server.clock.now().getTime() - Date.parse(start)) / 60_000;
+    const rests = [{ from: 0, to: now + 30 }];
+    const strength = [{ from: now + 600, people: 7 }];
+    const lent = [{ crew: 'left', people: 2, from: now + 40, to: now + 90 }];
+    const { json: proposal } = await propose([
+      { kind: 'crew-hours', crew: 'left', rests, strength },
+      { kind: 'crew-hours', crew: 'right', lent },
+    ]);
+    // Setting out the pegs is the left crew's: it waits until they have eaten.
+    const pegs = proposal.plan.tasks.find(({ task }) => task === 'pegs');
+    expect(pegs?.start).toBeGreaterThanOrEqual(now + 30 - 1 / 60);
+    expect(pegs?.reason).toEqual({ kind: 'rest', of: 'left' });
+    expect((await accept(proposal.proposal)).json).toMatchObject({ outcome: 'recorded' });
+    const { work, crews } = await stateNow();
+    expect(work.crews[0]).toMatchObject({ rests, strength, people: 6 });
+    expect(work.crews[1]).toMatchObject({ lent, people: 7 });
+    expect(crews.left).toMatchObject({ fit: 6 });
+  });
+
+  it('for which more people would rest than a crew has is refused, and says where', async () => {
+    const rests = [{ from: 600, to: 630, people: 8 }];
+    const answer = await server.ask<RefusalReply>(
+      'POST',
+      `${base()}/proposals`,
+      ford.secret('leader'),
+      { changes: [{ kind: 'crew-hours', crew: 'right', rests }] },
+    );
+    expect([answer.status, answer.json.code]).toEqual([422, 'work-faulty']);
+    expect(answer.json.faults?.map(({ path }) => path)).toEqual(['/crews/1/rests']);
+  });
+
   it('is compared with the plan in force on the same draws', async () => {
     await accept((await propose()).json.proposal);
     const same = await propose();

@@ -1,13 +1,10 @@
-import type { BuildState } from '#domain/progress/state.ts';
 import { crewLabel, taskLabel } from '#domain/progress/words.ts';
-import type { Change } from '#domain/tasks/change.ts';
+import { type Change, changedCrew } from '#domain/tasks/change.ts';
 import type { Minutes, People } from '#domain/tasks/task.ts';
-import type { Crew } from '#domain/tasks/work.ts';
 import { loadLabel } from '../../../words/entryWords.ts';
-import { atMinute, clock, minutes, people } from '../../../words/units.ts';
+import { minutes } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
-
-type Named = Pick<BuildState, 'work' | 'start' | 'zone'>;
+import { crewSentence, type Named, timeOf } from './crewWords.ts';
 
 /** A change in words, against the order of work as it stands. */
 export function changeSentence(state: Named, change: Change): string {
@@ -26,6 +23,11 @@ export function changeSentence(state: Named, change: Change): string {
       return said.linkRemove(taskLabel(state, change.to), taskLabel(state, change.from));
     case 'crew':
       return crewSentence(state, change.crew);
+    case 'crew-name':
+    case 'crew-hours': {
+      const before = state.work.crews.find(({ id }) => id === change.crew);
+      return before ? crewSentence(state, changedCrew(before, change)) : change.crew;
+    }
     case 'load': {
       const before = state.work.loads.find(({ id }) => id === change.load)?.arrives ?? 0;
       return said.load(
@@ -60,28 +62,6 @@ function taskSentence(state: Named, change: Extract<Change, { kind: 'task' }>): 
     parts.push(said.fixedCrews(name, crews));
   }
   return parts.join('; ');
-}
-
-function crewSentence(state: Named, crew: Crew): string {
-  const said = words.leader.change;
-  const before = state.work.crews.find(({ id }) => id === crew.id);
-  if (!before) return said.crewNew(crew.name, people(crew.people));
-  const parts: string[] = [];
-  if (crew.name !== before.name) parts.push(said.crewName(crew.name));
-  if (crew.people !== before.people)
-    parts.push(said.crewPeople(people(crew.people), before.people));
-  if (crew.chief !== before.chief) parts.push(said.crewChief(crew.chief ?? ''));
-  if (crew.from !== before.from || crew.to !== before.to) {
-    if (crew.from !== undefined) parts.push(said.crewFrom(timeOf(state, crew.from)));
-    if (crew.to !== undefined) parts.push(said.crewTo(timeOf(state, crew.to)));
-    if (crew.from === undefined && crew.to === undefined) parts.push(said.crewAlways);
-  }
-  if (crew.attached !== before.attached) parts.push(said.crewAttached(crew.attached));
-  return said.crew(crewLabel(state, crew.id), parts.join(', ') || said.crewSame);
-}
-
-function timeOf({ start, zone }: Named, minute: number): string {
-  return clock(atMinute(start, minute), zone, start);
 }
 
 /** "3/4/7": quick, likely and slow; one number where they are the same. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
+import { changedAsTold, minutesAskedFor, workAsTold } from '#domain/progress/views/asTold.ts';
 import { doubtInForce } from '#domain/progress/views/doubtInForce.ts';
+import type { Change } from '#domain/tasks/change.ts';
 import { ground } from '../../brief/buildState.ts';
 import { dale, site } from '../site.ts';
 
@@ -50,6 +51,47 @@ describe('the order of work as told', () => {
     const before = given.state.work;
     workAsTold(given.state);
     expect(given.state.work).toBe(before);
+  });
+});
+
+describe('changes to the order of work as told', () => {
+  const hours = { kind: 'crew-hours', crew: 'right' } as const;
+
+  it('leave a strength that was told, unless they name another', () => {
+    const given = site();
+    given.send('tell-strength', { crew: 'right', fit: 5 }, { by: dale, at: 30 });
+    const right = (...changes: Change[]) => {
+      const changed = changedAsTold(given.state, changes);
+      return changed.ok ? changed.value.crews[1] : changed.reason;
+    };
+    const rests = [{ from: 60, to: 90 }];
+    expect(right({ ...hours, rests })).toMatchObject({ people: 5, rests });
+    expect(right({ ...hours, people: 6 })).toMatchObject({ people: 6 });
+    const name = { name: 'Right', chief: null, attached: false };
+    expect(right({ kind: 'crew-name', crew: 'right', ...name })).toMatchObject({ people: 5 });
+  });
+
+  it('say nothing of the time before a strength was told', () => {
+    const given = site();
+    given.send('tell-strength', { crew: 'right', fit: 5 }, { by: dale, at: 30 });
+    const strength = [
+      { from: 20, people: 8 },
+      { from: 60, people: 6 },
+    ];
+    const changed = changedAsTold(given.state, [{ ...hours, strength }]);
+    expect(changed.ok && changed.value.crews[1]).toMatchObject({
+      people: 5,
+      strength: [{ from: 60, people: 6 }],
+    });
+  });
+
+  it('that lend more than are fit are refused with their place', () => {
+    const given = site();
+    const lent = [{ crew: 'left', people: 6, from: 60, to: 90 }];
+    expect(changedAsTold(given.state, [{ ...hours, lent }]).ok).toBe(true);
+    given.send('tell-strength', { crew: 'right', fit: 5 }, { by: dale, at: 30 });
+    const refused = changedAsTold(given.state, [{ ...hours, lent }]);
+    expect(!refused.ok && refused.reason.map(({ path }) => path)).toEqual(['/crews/1/lent']);
   });
 });
 
