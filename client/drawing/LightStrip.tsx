@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { toMinute } from '#domain/brief/light.ts';
 import { clock } from '../words/units.ts';
 import { words } from '../words/words.ts';
 import type { LightCourse } from './lightPhases.ts';
@@ -108,9 +109,4 @@ export function LightStrip({ course: { spells, turns }, zone, now, opens }: Prop
       ))}
     </svg>
   );
-}
-
-/** To the nearest minute, as the sentence beside says it. */
-function toMinute(at: number): number {
-  return Math.round(at / 60_000) * 60_000;
 }

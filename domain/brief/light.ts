@@ -50,7 +50,9 @@ export function lightSentence(place: SitePlace, now: string, zone: string): stri
   if (light.polar === 'day') return 'The sun stays up all day.';
   const said = (name: keyof typeof lightNames, from: Light = light) => {
     const time = from[name];
-    return time === null ? [] : [`${lightNames[name]} ${clockTime(toMinute(time), zone, now)}`];
+    if (time === null) return [];
+    const minute = new Date(toMinute(Date.parse(time))).toISOString();
+    return [`${lightNames[name]} ${clockTime(minute, zone, now)}`];
   };
   if (light.polar === 'night') {
     const twilight = [...said('nauticalDawn'), ...said('civilDawn')];
@@ -85,9 +87,9 @@ export function moonSentence(instant: string): string {
   return `The moon is ${Math.round(100 * moonLit(instant))} % lit.`;
 }
 
-/** Almanacs give the nearest minute. */
-function toMinute(instant: string): string {
-  return new Date(Math.round(Date.parse(instant) / 60_000) * 60_000).toISOString();
+/** A sun time (milliseconds since 1970) as almanacs give it: to the nearest minute. */
+export function toMinute(at: number): number {
+  return Math.round(at / 60_000) * 60_000;
 }
 
 function sentence(items: readonly string[]): string {
