@@ -1,5 +1,5 @@
+import type { CrewState } from './crewState.ts';
 import { byMoment } from './instants.ts';
-import type { CrewState } from './state.ts';
 
 /** A crew of which nothing has been told: as strong as the order of work says since `entry`. */
 export function freshCrew(people: number, entry: number): CrewState {

@@ -1,24 +1,16 @@
-import { type Static, type TProperties, Type } from 'typebox';
+import { type Static, Type } from 'typebox';
 import { Bridge } from '../bridge/bridge.ts';
 import { Ground } from '../bridge/ground.ts';
 import { Doubt } from '../forecast/doubt/doubt.ts';
 import { Plan } from '../schedule/plan.ts';
 import { Work } from '../tasks/work.ts';
 import { Author, Concession } from './command.ts';
+import { CrewState } from './crewState.ts';
 import { Breach } from './entry.ts';
+import { entry, number, numberOrNone, strict, text, textOrNone } from './stateFields.ts';
 
 /** Raised whenever `evolve` would fold the same record into something else. */
 export const foldVersion = 1;
-
-function strict<Properties extends TProperties>(properties: Properties) {
-  return Type.Object(properties, { additionalProperties: false });
-}
-
-const number = Type.Number();
-const entry = Type.Integer({ minimum: 0 });
-const text = Type.String();
-const textOrNone = Type.Union([Type.String(), Type.Null()]);
-const numberOrNone = Type.Union([Type.Number(), Type.Null()]);
 
 export const TaskStatus = Type.Union([
   Type.Literal('to-come'),
@@ -133,29 +125,6 @@ export const TaskState = strict({
   earlier: Type.Array(ClosedAttempt),
 });
 export type TaskState = Static<typeof TaskState>;
-
-/** A live tell about a crew, in order of arrival. */
-export const CrewTell = strict({
-  entry,
-  kind: Type.Union([Type.Literal('strength'), Type.Literal('hurt'), Type.Literal('relief')]),
-  at: text,
-  fit: Type.Optional(number),
-  outOfWork: Type.Optional(Type.Boolean()),
-});
-export type CrewTell = Static<typeof CrewTell>;
-
-export const CrewState = strict({
-  fit: Type.Integer({ minimum: 0 }),
-  hurt: Type.Integer({ minimum: 0 }),
-  /** Hurt and out of work since the strength was last counted. */
-  outOfWork: Type.Integer({ minimum: 0 }),
-  /** When the strength was last told; null when it is the plan's. */
-  toldAt: textOrNone,
-  /** People by the order of work, and the entry that set this number: counts told before it are superseded. */
-  planned: strict({ people: Type.Integer({ minimum: 0 }), entry }),
-  tells: Type.Array(CrewTell),
-});
-export type CrewState = Static<typeof CrewState>;
 
 /** Head counts and "seen clear" told for a keep-off task that is to start. Void after it, after a halt, and when work starts in its zones. */
 export const Clearance = strict({

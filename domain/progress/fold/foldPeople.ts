@@ -1,5 +1,6 @@
+import type { CrewState, CrewTell } from '../crewState.ts';
 import { crewStanding, freshCrew } from '../people.ts';
-import type { BuildState, CrewState, CrewTell } from '../state.ts';
+import type { BuildState } from '../state.ts';
 import type { KnownEntry } from '../upcast.ts';
 import { crewLabel } from '../words.ts';
 import { lapseHolds } from './consequences.ts';

@@ -1,9 +1,10 @@
 import type { Plan } from '../../schedule/plan.ts';
 import type { Work } from '../../tasks/work.ts';
+import type { CrewState } from '../crewState.ts';
 import { minutesAfter } from '../instants.ts';
 import { crewStanding, freshCrew } from '../people.ts';
 import { freshTask, standingOf, wasTold } from '../standing.ts';
-import type { BuildState, CrewState, LoadState, TaskState } from '../state.ts';
+import type { BuildState, LoadState, TaskState } from '../state.ts';
 import { freshLoad, loadStanding } from '../stores.ts';
 import type { KnownEntry } from '../upcast.ts';
 
