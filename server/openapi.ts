@@ -18,6 +18,7 @@ import { wireBodies } from '#shared/wireBodies.ts';
 import * as wireBridges from '#shared/wireBridges.ts';
 import * as wireBuilds from '#shared/wireBuilds.ts';
 import * as wireForecast from '#shared/wireForecast.ts';
+import * as wireReview from '#shared/wireReview.ts';
 import type { App } from './site.ts';
 
 type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
@@ -32,6 +33,7 @@ const named: readonly (readonly [string, TSchema])[] = [
   ...Object.entries(wire),
   ...Object.entries(wireBuilds),
   ...Object.entries(wireForecast),
+  ...Object.entries(wireReview),
   ...Object.entries(wireBridges),
   ...Object.entries({ Author, Breach, Bridge, BuildState, Change, Fault, Forecast, Ground, Kit }),
   ...Object.entries({ Doubt, Review }),

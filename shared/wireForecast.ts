@@ -1,12 +1,10 @@
 import { type Static, Type } from 'typebox';
-import { Review } from '#domain/forecast/after/review.ts';
 import { Doubt } from '#domain/forecast/doubt/doubt.ts';
 import { Milestone } from '#domain/forecast/forecast.ts';
 import { CommandId, Instant } from './instant.ts';
 import { ForecastFrame } from './wire.ts';
 
 const closed = { additionalProperties: false } as const;
-const textOrNone = Type.Union([Type.String(), Type.Null()]);
 const instantOrNone = Type.Union([Instant, Type.Null()]);
 
 /** One cause that moved the opening. Minutes: above 0 it opens later. What it says of a crew's pace, only a leader reads. */
@@ -285,29 +283,3 @@ export const PaceReply = Type.Object(
   closed,
 );
 export type PaceReply = Static<typeof PaceReply>;
-
-/** GET /api/builds/:build/review: planned against actual, and minutes proposed for an own copy of the kit. */
-export const ReviewReply = Type.Object(
-  {
-    /** Proposals are made once the build is open. */
-    open: Type.Boolean(),
-    /** Name of the kit; null where the build came from tables. */
-    kit: textOrNone,
-    /** Earlier builds of the same kit that the proposals rest on too. */
-    earlier: Type.Integer(),
-    review: Review,
-  },
-  closed,
-);
-export type ReviewReply = Static<typeof ReviewReply>;
-
-/** POST /api/builds/:build/review/kit: an own copy of the kit under a name of its own with the proposals accepted. Answers KitListed. */
-export const OwnKitRequest = Type.Object(
-  {
-    name: Type.String({ pattern: '^[a-z0-9][a-z0-9-]{0,39}$' }),
-    /** Ids of the template tasks whose proposals are accepted. */
-    tasks: Type.ReadonlyType(Type.Array(Type.String(), { minItems: 1, maxItems: 500 })),
-  },
-  closed,
-);
-export type OwnKitRequest = Static<typeof OwnKitRequest>;

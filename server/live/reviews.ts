@@ -4,7 +4,7 @@ import { reviewOf } from '#domain/forecast/after/review.ts';
 import type { BuildState } from '#domain/progress/state.ts';
 import { openedOf } from '#domain/progress/views/opened.ts';
 import { seenNow } from '#domain/progress/views/seenNow.ts';
-import type { ReviewReply } from '#shared/wireForecast.ts';
+import type { ReviewReply } from '#shared/wireReview.ts';
 import type { Kits } from '../kits.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import { stateAt } from './stateAt.ts';

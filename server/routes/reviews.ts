@@ -5,7 +5,7 @@ import { crewsCsv, proposalsCsv, reviewJson, tasksCsv } from '#domain/forecast/a
 import { refusal } from '#domain/refusal.ts';
 import { RefusalReply } from '#shared/wire.ts';
 import { KitListed } from '#shared/wireBuilds.ts';
-import { OwnKitRequest, ReviewReply } from '#shared/wireForecast.ts';
+import { OwnKitRequest, ReviewReply } from '#shared/wireReview.ts';
 import { unknownKit } from '../kits.ts';
 import { Reviews } from '../live/reviews.ts';
 import { refuse } from '../refuse.ts';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Review } from '#domain/forecast/after/review.ts';
 import { paceWords } from '#domain/forecast/learn/paceWords.ts';
 import { openedOf } from '#domain/progress/views/opened.ts';
-import type { ReviewReply } from '#shared/wireForecast.ts';
+import type { ReviewReply } from '#shared/wireReview.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { useFetched } from '../../data/useFetched.ts';
 import { WorkLadders } from '../../drawing/WorkLadders.tsx';

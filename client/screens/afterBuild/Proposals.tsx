@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { RefusalReply } from '#shared/wire.ts';
 import type { KitListed } from '#shared/wireBuilds.ts';
-import type { OwnKitRequest, ReviewReply } from '#shared/wireForecast.ts';
+import type { OwnKitRequest, ReviewReply } from '#shared/wireReview.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { ThreePoints } from '../../drawing/ThreePoints.tsx';
 import { Button } from '../../parts/Button.tsx';

@@ -5,7 +5,7 @@ import type { Kit } from '#domain/kit/kit.ts';
 import { readCsv } from '#domain/tasks/csv.ts';
 import type { RefusalReply, Snapshot } from '#shared/wire.ts';
 import type { KitListed } from '#shared/wireBuilds.ts';
-import { ReviewReply } from '#shared/wireForecast.ts';
+import { ReviewReply } from '#shared/wireReview.ts';
 import { playedBuild } from '#tests/support/playedBuild.ts';
 import {
   larchFordBridge,
