@@ -13,7 +13,7 @@ export const choiceWords = {
     daylight:
       'Counted from the start of the work, with the kit’s crews, the usual doubt and the daylight of the place.',
     noDaylight:
-      'Counted from the start of the work, with the kit’s crews and the usual doubt, by day: place or start are not known.',
+      'Counted from the start of the work, with the kit’s crews and the usual doubt, as if by day: place or start are not known. In the dark it takes longer.',
     name: (bays: number, nose: number) =>
       nose === 0
         ? `${bays} bays, no nose`
@@ -52,8 +52,8 @@ export const choiceWords = {
     moves: 'Moves',
     movesAre: (moves: number, tasks: number) => `${moves}, of ${tasks} tasks`,
     take: 'Take this one',
-    wantedOther: (name: string) => `The wanted one is another: ${name}. Why stands below.`,
-    takeWanted: 'Take the wanted one',
+    wantedOther: (name: string) => `A better one fits here: ${name}. Why stands below.`,
+    takeWanted: 'Take the better one',
     taken: 'This one is looked at.',
     ruledOut: 'What rules the others out',
     ruledName: (bays: string, nose: string) => `${bays} bays${nose}`,

@@ -8,6 +8,11 @@ export const groundWords = {
     notMeasured: 'not measured',
     notMeasuredOf: (what: string) => `not measured: ${what}`,
     range: (least: string, most: string, unit: string) => `${least} to ${most} ${unit}`.trim(),
+    leftOpen: (count: number) =>
+      count === 1
+        ? '1 number is neither entered nor marked as not measured.'
+        : `${count} numbers are neither entered nor marked as not measured.`,
+    markOpen: 'Nobody measured them',
     missing: 'Measure it and enter metres.',
     missingOr: 'Enter it, or tick “not measured”.',
     notANumber: 'Write a number, like 31 or 31.5.',
@@ -99,7 +104,7 @@ export const groundWords = {
     kitNotForUse: (title: string) => `${title} (demo, not for use)`,
     kitsLoading: 'Fetching the kits',
     noKits: 'This server knows no kit.',
-    wish: 'Other than the rules choose',
+    wish: 'Choose bays and nose yourself',
     wishBays: 'Bays',
     wishBaysHint: 'Empty: the fewest that reach.',
     wishNose: 'Nose sections',

@@ -2,6 +2,8 @@
 export const launchWords = {
   launch: {
     title: 'Stages of the launch',
+    folded: (stages: number) =>
+      stages === 1 ? '1 stage, drawn to scale' : `${stages} stages, drawn to scale`,
     lead: 'Each stage is drawn twice at one scale: what is added, hatched, and the move that follows. Numbers are of the move’s worst point, reckoned over all of it.',
     each: 'Stage by stage',
     none: 'There is no bridge yet: measure the ground and choose one.',

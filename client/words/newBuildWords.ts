@@ -16,6 +16,7 @@ export const newBuildWords = {
     askedHint: 'Empty: nobody asked for a time.',
     askedFault: 'The opening must come after the start.',
     confidence: 'How sure the headline is',
+    confidenceHint: 'The opening is promised with this confidence.',
     source: 'It starts from',
     sources: {
       bridge: 'a measured ground and a kit',
@@ -40,6 +41,7 @@ export const newBuildWords = {
     opening: 'Opening the build',
     opened: (name: string) => `${name} is open.`,
     check: 'Something above is wrong or missing.',
-    another: 'Open another one',
+    goOn: 'Go on as the leader',
+    another: 'Open another build',
   },
 } as const;

@@ -86,10 +86,12 @@ it.each(Object.keys(sizes) as Size[])(
       .getByRole('button', { name: /^Take this one/ })
       .last()
       .click();
-    await page.getByText(`The wanted one is another: ${name}. Why stands below.`).waitFor();
-    await page.getByRole('button', { name: 'Take the wanted one' }).click();
+    await page.getByText(`A better one fits here: ${name}. Why stands below.`).waitFor();
+    await page.getByRole('button', { name: 'Take the better one' }).click();
     await choice.getByText('This one is looked at.').waitFor();
 
+    // Many drawings: they open on demand.
+    await page.getByRole('heading', { name: 'Stages of the launch' }).click();
     const launch = page.getByRole('region', { name: 'Stages of the launch' });
     const drawings = launch.getByRole('img', { name: /^Stage \d+ to scale\./ });
     const stages = await drawings.count();

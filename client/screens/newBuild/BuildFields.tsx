@@ -62,7 +62,7 @@ export function BuildFields({ typed, faults, now, onChange }: Props) {
           <option key={one} value={one} />
         ))}
       </datalist>
-      <Field label={said.confidence}>
+      <Field label={said.confidence} hint={said.confidenceHint}>
         {(ties) => (
           <select
             {...ties}

@@ -11,10 +11,11 @@ import { DesignAnswer } from '../leader/ground/DesignAnswer.tsx';
 import { DesignFields } from '../leader/ground/DesignFields.tsx';
 import { DesignMore } from '../leader/ground/DesignMore.tsx';
 import { focusField } from '../leader/ground/focusField.ts';
+import { LeftOpen } from '../leader/ground/LeftOpen.tsx';
 import { useDesign } from '../leader/ground/useDesign.ts';
 import { BuildFields } from './BuildFields.tsx';
-import { NewLinks } from './NewLinks.tsx';
-import { buildFaults, openRequest, startOf, type TypedBuild } from './openForm.ts';
+import { OpenedBuildLinks } from './OpenedBuildLinks.tsx';
+import { buildFaults, emptyBuild, openRequest, startOf, type TypedBuild } from './openForm.ts';
 import { TablesFields } from './TablesFields.tsx';
 import { noTables, readTyped, tablesSource } from './tables.ts';
 import './newBuild.css';
@@ -33,13 +34,9 @@ type Kind = Exclude<BuildSource['kind'], 'work'>;
 export default function NewBuildForm({ api, hostKey, onOpened }: Props) {
   const { ids } = usePorts();
   const now = useNow(60_000);
-  const [typed, setTyped] = useState<TypedBuild>({
-    name: '',
-    unit: '',
-    zone: Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC',
-    start: '',
-    asked: '',
-    confidence: 0.9,
+  const [typed, setTyped] = useState<TypedBuild>(() => {
+    const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
+    return emptyBuild(zone, now);
   });
   const [kind, setKind] = useState<Kind>('bridge');
   const [tables, setTables] = useState(noTables);
@@ -87,13 +84,11 @@ export default function NewBuildForm({ api, hostKey, onOpened }: Props) {
 
   if (open.data?.kind === 'ok') {
     return (
-      <section className="stack-wide" role="status">
-        <h2>{said.opened(typed.name)}</h2>
-        <NewLinks links={open.data.value.links} />
-        <p>
-          <Button onClick={() => open.reset()}>{said.another}</Button>
-        </p>
-      </section>
+      <OpenedBuildLinks
+        name={typed.name}
+        links={open.data.value.links}
+        onAnother={() => open.reset()}
+      />
     );
   }
   const wrong = tried && (Object.keys(faults).length > 0 || source() === null);
@@ -139,24 +134,27 @@ export default function NewBuildForm({ api, hostKey, onOpened }: Props) {
         {kind === 'tables' ? (
           <TablesFields tables={tables} strict={tried} onChange={setTables} />
         ) : null}
-        <div role="status" className="stack">
-          {wrong ? <p className="warn">{said.check}</p> : null}
-          {open.isPending ? <p>{said.opening}</p> : null}
-          {open.data?.kind === 'unreachable' ? (
-            <p className="warn">{words.said.unreachable}</p>
-          ) : null}
-          {open.data?.kind === 'refused' ? (
-            <>
-              <p className="warn">{words.said.refused(open.data.refusal.sentence)}</p>
-              <FaultList faults={open.data.refusal.faults ?? []} />
-            </>
-          ) : null}
+        <div className="new-build-send stack">
+          <div role="status" className="stack">
+            {wrong && kind === 'bridge' ? <LeftOpen design={design} /> : null}
+            {wrong ? <p className="warn">{said.check}</p> : null}
+            {open.isPending ? <p>{said.opening}</p> : null}
+            {open.data?.kind === 'unreachable' ? (
+              <p className="warn">{words.said.unreachable}</p>
+            ) : null}
+            {open.data?.kind === 'refused' ? (
+              <>
+                <p className="warn">{words.said.refused(open.data.refusal.sentence)}</p>
+                <FaultList faults={open.data.refusal.faults ?? []} />
+              </>
+            ) : null}
+          </div>
+          <p>
+            <Button type="submit" look="solid" disabled={open.isPending}>
+              {said.open}
+            </Button>
+          </p>
         </div>
-        <p>
-          <Button type="submit" look="solid" disabled={open.isPending}>
-            {said.open}
-          </Button>
-        </p>
       </form>
     </details>
   );

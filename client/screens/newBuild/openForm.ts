@@ -1,6 +1,6 @@
 import type { BuildSource, OpenRequest } from '#shared/wireBuilds.ts';
 import { readSiteTime } from '../../parts/siteTime.ts';
-import { millisecondsOf } from '../../words/units.ts';
+import { clock, millisecondsOf } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
 
 /** The form as typed, but for what the build starts from. */
@@ -62,6 +62,14 @@ export function openRequest(
     source,
   };
 }
+
+/** What a new form begins with: work starts at the next quarter of an hour that leaves time to fill the form in. */
+export function emptyBuild(zone: string, now: number): TypedBuild {
+  const start = Math.ceil(now / quarter + 1) * quarter;
+  return { name: '', unit: '', zone, start: clock(start, zone), asked: '', confidence: 0.9 };
+}
+
+const quarter = 15 * 60_000;
 
 /** The start that is typed, ISO 8601 UTC; null while it is none. */
 export function startOf(typed: TypedBuild, now: number): string | null {

@@ -41,11 +41,11 @@ export function HostDesk({ api, hostKey }: { readonly api: Api; readonly hostKey
         ) : null}
       </section>
       <hr className="rule" />
-      <DemoStart api={api} onStarted={() => void list.refetch()} />
-      <hr className="rule" />
       <Suspense fallback={<p aria-busy="true">{said.loading}</p>}>
         <NewBuildForm api={api} hostKey={hostKey} onOpened={() => void list.refetch()} />
       </Suspense>
+      <hr className="rule" />
+      <DemoStart api={api} onStarted={() => void list.refetch()} />
       <hr className="rule" />
     </>
   );

@@ -10,6 +10,8 @@ import {
   type GroundForm,
   groundFaults,
   groundIn,
+  leftOpen,
+  withoutMeasure,
 } from '#client/screens/leader/ground/groundForm.ts';
 import { wishIn } from '#client/screens/leader/ground/wish.ts';
 import { Ground } from '#domain/bridge/ground.ts';
@@ -41,6 +43,19 @@ describe('a ground while it is typed', () => {
     expect(groundFaults(filled).get('roomBehind')).toContain('not measured');
     expect(groundFaults(typed({ roomBehind: null }, filled)).has('roomBehind')).toBe(false);
     expect(groundFaults(emptyForm).get('gap')).toContain('Measure');
+  });
+
+  it('is marked as not measured in one go where nobody measured, and keeps every number that was typed', () => {
+    const part = typed({ roomBehind: '40' }, filled);
+    expect(leftOpen(part)).toContain('water.depth');
+    expect(leftOpen(part)).not.toContain('roomBehind');
+    const marked = withoutMeasure(part);
+    expect(leftOpen(marked)).toEqual([]);
+    expect(groundFaults(marked).size).toBe(0);
+    expect(marked.values.roomBehind).toBe('40');
+    expect(marked.values.gap).toBe('31');
+    // What must be measured is not waved through.
+    expect(groundFaults(withoutMeasure(emptyForm)).has('gap')).toBe(true);
   });
 
   it('takes the rise in centimetres an hour and falls in per cent, and keeps the units of the file', () => {

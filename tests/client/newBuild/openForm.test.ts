@@ -1,6 +1,11 @@
 import Value from 'typebox/value';
 import { describe, expect, it } from 'vitest';
-import { buildFaults, openRequest, type TypedBuild } from '#client/screens/newBuild/openForm.ts';
+import {
+  buildFaults,
+  emptyBuild,
+  openRequest,
+  type TypedBuild,
+} from '#client/screens/newBuild/openForm.ts';
 import { readTyped, tablesSource } from '#client/screens/newBuild/tables.ts';
 import { OpenRequest } from '#shared/wireBuilds.ts';
 
@@ -25,6 +30,16 @@ describe('opening a build', () => {
       source: { kind: 'empty' },
     });
     expect(Value.Check(OpenRequest, request)).toBe(true);
+  });
+
+  it('begins with a start at the next quarter of an hour but a little, so that a name is enough', () => {
+    const begun = { ...emptyBuild('Europe/Berlin', now), name: 'Small Ford' };
+    expect(begun.start).toBe('14:00');
+    expect(openRequest(begun, { kind: 'empty' }, id, now)?.start).toBe('2026-11-25T13:00:00.000Z');
+    const late = { ...begun, ...emptyBuild('UTC', Date.parse('2026-11-25T23:50:00Z')), name: 'x' };
+    expect(
+      openRequest(late, { kind: 'empty' }, id, Date.parse('2026-11-25T23:50:00Z'))?.start,
+    ).toBe('2026-11-26T00:15:00.000Z');
   });
 
   it('takes an opening before the start in the day as the next morning’s', () => {

@@ -23,10 +23,15 @@ const Below = memo(function Below({ design }: { readonly design: Design }) {
     <div className="stack-wide design-more">
       <ChoiceList design={design} />
       {launching && work ? (
-        <section className="stack-wide" aria-label={words.launch.title}>
-          <h2>{words.launch.title}</h2>
-          <LaunchStages launching={launching} work={work} />
-        </section>
+        <details className="quiet design-stages">
+          <summary>
+            <h2>{words.launch.title}</h2>{' '}
+            <span className="second">{words.launch.folded(launching.bridge.stages.length)}</span>
+          </summary>
+          <section className="stack-wide" aria-label={words.launch.title}>
+            <LaunchStages launching={launching} work={work} />
+          </section>
+        </details>
       ) : null}
     </div>
   );

@@ -9,6 +9,7 @@ import { DesignFields } from './DesignFields.tsx';
 import { DesignMore } from './DesignMore.tsx';
 import { focusField } from './focusField.ts';
 import { GroundSheet } from './GroundSheet.tsx';
+import { LeftOpen } from './LeftOpen.tsx';
 import { useDesign } from './useDesign.ts';
 
 /** Measuring the ground and choosing a bridge: the design is made here as numbers are typed, and again by the server. */
@@ -60,9 +61,12 @@ export function GroundDesk() {
               </p>
             )}
             {tried && faults.size > 0 ? (
-              <p className="warn" role="alert">
-                {texts.checkFirst(faults.size)}
-              </p>
+              <>
+                <p className="warn" role="alert">
+                  {texts.checkFirst(faults.size)}
+                </p>
+                <LeftOpen design={design} />
+              </>
             ) : null}
             <SaidLine said={said} />
           </div>

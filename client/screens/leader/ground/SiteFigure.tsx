@@ -11,7 +11,7 @@ import { siteProfile } from '../../../drawing/siteProfile.ts';
 import { phone } from '../../../drawing/spanView.ts';
 import { stripView, tallness } from '../../../drawing/stripView.ts';
 import { useWidth } from '../../../drawing/useWidth.ts';
-import { metres } from '../../../words/units.ts';
+import { metres, upperFirst } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { siteNotes } from './siteNotes.ts';
 import '../../../drawing/drawing.css';
@@ -72,7 +72,7 @@ export function SiteFigure({ ground, bridge }: Props) {
       <figcaption className="second small">
         {notes.join(' · ')}
         {site.heightsKnown ? '' : ` ${words.span.heightsGuessed}`}
-        {wide ? '' : ` ${waterWords(ground.water.rise)}. ${words.span.twiceAsTall}`}
+        {wide ? '' : ` ${upperFirst(waterWords(ground.water.rise))}. ${words.span.twiceAsTall}`}
       </figcaption>
     </figure>
   );

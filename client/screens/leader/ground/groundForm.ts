@@ -102,6 +102,19 @@ export function changed(form: GroundForm, change: GroundChange): GroundForm {
   };
 }
 
+/** The fields that are neither filled in nor marked as not measured, but may be: what nobody measured on a dark night. */
+export function leftOpen({ values }: GroundForm): readonly Measured[] {
+  return formFields
+    .filter((one) => aboutField(one).mayBeUnknown && values[one.field]?.trim() === '')
+    .map(({ field }) => field);
+}
+
+/** The form with all of those marked as not measured. */
+export function withoutMeasure(form: GroundForm): GroundForm {
+  const unknown = Object.fromEntries(leftOpen(form).map((field) => [field, null]));
+  return changed(form, { values: unknown });
+}
+
 /** What is wrong with each value, as a sentence; a value that is right has none. */
 export function groundFaults({ values }: GroundForm): ReadonlyMap<Measured, string> {
   const faults = new Map<Measured, string>();
