@@ -2,20 +2,15 @@ import type { Refusal } from '../refusal.ts';
 import { bad, good, type Result } from '../result.ts';
 import { plannedSeconds } from '../tasks/expected.ts';
 import type { Need, Skilled, Task } from '../tasks/task.ts';
+import { againstWay } from './againstWay.ts';
 import { type Candidate, type Choice, eachChoice, spreadChoices } from './crewChoices.ts';
 import { isFixed } from './fixed.ts';
 import type { Manning } from './manning.ts';
-import { finishAt, type Pace, startAt } from './pace.ts';
+import { finishAt, type Pace } from './pace.ts';
 import { countsBetween, fitted, spread } from './peopleCounts.ts';
 import { secondsNotAfter, secondsNotBefore } from './seconds.ts';
 import { ableCrews, mostFrom, nobody, peopleFrom, skilledOf, type Wanted } from './whoCan.ts';
-import {
-  fixedAgainst,
-  lightTooShort,
-  noCrewCan,
-  windowTooShort,
-  zoneTooSmall,
-} from './whyNoWay.ts';
+import { fixedAgainst, noCrewCan, zoneTooSmall } from './whyNoWay.ts';
 
 /** So many people of a crew, and how many of them for what only some of the crew can do. */
 type WayCrew = {
@@ -72,95 +67,147 @@ export function waysOf(manning: Manning, task: Task, left: number, now = 0): Res
   const wanted = { manning, task, left, now };
   const room = roomFor(manning, task);
   if (!manning.crews) {
-    const people = fitted(
-      task.needs,
-      task.needs.map(({ people }) => people.usual),
-      room.people,
-    );
-    if (!people) {
-      return bad(zoneTooSmall(task, room));
-    }
-    const list = [wayWith(wanted, null, people)];
-    const against = whyNot(wanted, list[0]!);
-    return against ? bad(against) : good({ list, usual: 1, bounding: list });
+    return withoutCrews(wanted, room);
   }
+  const candidates = candidatesFor(wanted);
+  if (!candidates.ok) {
+    return candidates;
+  }
+  const found = new FoundWays(wanted, room);
+  const isWhole = addUsual(found, candidates.value);
+  const usualWays = found.ways.size;
+  const between = addOtherCounts(found);
+  if (found.ways.size === 0) {
+    return bad(found.why);
+  }
+  const list = [...found.ways.values()];
+  const usual = usualWays > 0 ? usualWays : list.length;
+  if (!isWhole) {
+    return good({ list, usual, bounding: [leftOutOf(wanted, candidates.value)] });
+  }
+  return good({ list, usual, bounding: between.length > 0 ? [...list, ...between] : list });
+}
+
+/** The one way where nobody counts people: as many as anybody wants and the zones have room for. */
+function withoutCrews(wanted: Wanted, room: Room): Result<Ways, Refusal> {
+  const { needs } = wanted.task;
+  const usual = needs.map(({ people }) => people.usual);
+  const people = fitted(needs, usual, room.people);
+  if (!people) {
+    return bad(zoneTooSmall(wanted.task, room));
+  }
+  const way = wayWith(wanted, null, people);
+  const against = againstWay(wanted, way);
+  return against ? bad(against) : good({ list: [way], usual: 1, bounding: [way] });
+}
+
+/** For each need the crews that can meet it, and with how many of their people. */
+function candidatesFor(wanted: Wanted): Result<Candidate[][], Refusal> {
   const candidates: Candidate[][] = [];
-  for (const need of task.needs) {
+  for (const need of wanted.task.needs) {
     const able = ableCrews(wanted, need);
     if (!able.ok) {
       return able;
     }
     candidates.push(able.value.map((crew) => ({ crew, people: peopleFrom(wanted, need, crew) })));
   }
-  let why = noCrewCan(task, 'needs a crew of its own for each part of the work');
-  const pinned = (task.fixed?.crews ?? []).map((id) =>
-    manning.work.crews.findIndex((crew) => crew.id === id),
-  );
-  const ways = new Map<string, Way>();
-  const choices = new Map<string, readonly number[]>();
-  const add = (crews: readonly number[], people: readonly number[]): boolean => {
-    const same = sameAs(task, crews, people);
-    if (ways.has(same)) {
+  return good(candidates);
+}
+
+/** The ways found so far to man one task, no two of them the same. */
+class FoundWays {
+  readonly wanted: Wanted;
+  readonly room: Room;
+  readonly ways = new Map<string, Way>();
+  /** The crews that were chosen, each choice once. */
+  readonly choices = new Map<string, readonly number[]>();
+  /** What stood against the last way that could not be added. */
+  why: Refusal;
+  readonly #pinned: readonly number[];
+
+  constructor(wanted: Wanted, room: Room) {
+    const { task, manning } = wanted;
+    this.wanted = wanted;
+    this.room = room;
+    this.why = noCrewCan(task, 'needs a crew of its own for each part of the work');
+    this.#pinned = (task.fixed?.crews ?? []).map((id) =>
+      manning.work.crews.findIndex((crew) => crew.id === id),
+    );
+  }
+
+  /** Adds the way with these crews and people. False when it is known already or something stands against it. */
+  add(crews: readonly number[], people: readonly number[]): boolean {
+    const same = sameAs(this.wanted.task, crews, people);
+    if (this.ways.has(same)) {
       return false;
     }
-    const way = wayWith(wanted, crews, people);
-    const against = whyNot(wanted, way);
+    const way = wayWith(this.wanted, crews, people);
+    const against = againstWay(this.wanted, way);
     if (against) {
-      why = against;
+      this.why = against;
       return false;
     }
-    ways.set(same, way);
+    this.ways.set(same, way);
     return true;
-  };
-  const choose = ({ crews, people: has }: Choice): boolean => {
-    const missing = pinned.find((crew) => !crews.includes(crew));
+  }
+
+  /** Adds the way with these crews, who have the leader's among them, and as many of their people as have room. */
+  choose({ crews, people: has }: Choice): boolean {
+    const { task, manning } = this.wanted;
+    const missing = this.#pinned.find((crew) => !crews.includes(crew));
     if (missing !== undefined) {
-      why = fixedAgainst(task, `${manning.work.crews[missing]!.name} cannot take part in it`);
+      this.why = fixedAgainst(task, `${manning.work.crews[missing]!.name} cannot take part in it`);
       return false;
     }
-    const people = fitted(task.needs, has, room.people);
+    const people = fitted(task.needs, has, this.room.people);
     if (!people) {
-      why = zoneTooSmall(task, room);
+      this.why = zoneTooSmall(task, this.room);
       return false;
     }
-    choices.set(crews.join(), [...crews]);
-    return add(crews, people);
-  };
+    this.choices.set(crews.join(), [...crews]);
+    return this.add(crews, people);
+  }
+
+  clear(): void {
+    this.ways.clear();
+    this.choices.clear();
+  }
+}
+
+/** Adds the ways with the usual people, or what there is of them. False when there are too many: then only some. */
+function addUsual(found: FoundWays, candidates: readonly (readonly Candidate[])[]): boolean {
   let tries = 0;
   const isWhole = eachChoice(candidates, nobody, (choice) => {
     tries += 1;
-    choose(choice);
-    return ways.size > mostWays || tries >= mostTries ? 'enough' : 'more';
+    found.choose(choice);
+    return found.ways.size > mostWays || tries >= mostTries ? 'enough' : 'more';
   });
   if (!isWhole) {
-    ways.clear();
-    choices.clear();
-    spreadChoices(candidates, nobody, attempts, (choice) => ways.size < mostWays && choose(choice));
+    found.clear();
+    const take = (choice: Choice) => found.ways.size < mostWays && found.choose(choice);
+    spreadChoices(candidates, nobody, attempts, take);
   }
-  const usualWays = ways.size;
+  return isWhole;
+}
+
+/** Adds other counts of people of the crews chosen so far. Returns what stands for the counts left out between them. */
+function addOtherCounts(found: FoundWays): Way[] {
+  const { wanted, room, ways, choices } = found;
+  const { needs } = wanted.task;
   const between: Way[] = [];
-  const spare = Math.min(mostWays, mostInAll / manning.work.tasks.length) - usualWays;
+  const spare = Math.min(mostWays, mostInAll / wanted.manning.work.tasks.length) - ways.size;
   const each = Math.max(0, Math.floor(spare / choices.size));
   for (const crews of choices.values()) {
-    const most = crews.map((crew, at) => mostFrom(wanted, task.needs[at]!, crew));
-    const counts = countsBetween(task.needs, most, room.people);
-    const { some, gaps } = spread(counts, each);
+    const most = crews.map((crew, at) => mostFrom(wanted, needs[at]!, crew));
+    const { some, gaps } = spread(countsBetween(needs, most, room.people), each);
     for (const people of some) {
-      add(crews, people);
+      found.add(crews, people);
     }
     for (const { quickest, fewest } of gaps) {
-      between.push(wayWith(wanted, crews, fewest, stretchOf(task.needs, quickest)));
+      between.push(wayWith(wanted, crews, fewest, stretchOf(needs, quickest)));
     }
   }
-  if (ways.size === 0) {
-    return bad(why);
-  }
-  const list = [...ways.values()];
-  const usual = usualWays > 0 ? usualWays : list.length;
-  if (!isWhole) {
-    return good({ list, usual, bounding: [leftOutOf(wanted, candidates)] });
-  }
-  return good({ list, usual, bounding: between.length > 0 ? [...list, ...between] : list });
+  return between;
 }
 
 /** What makes a way the same as another: who is taken for what, and how long it takes. */
@@ -230,36 +277,6 @@ function wayWith(
     to = Math.min(to, pace ? finishAt(pace, from, seconds) : from + seconds);
   }
   return { crews, people: sum, stretch, seconds, pace, from, to };
-}
-
-/** What stands against this way by its times alone, whatever else is done when. */
-function whyNot({ manning, task, now }: Wanted, way: Way): Refusal | null {
-  const { pace, seconds, from, to } = way;
-  const begin = pace ? startAt(pace, from, seconds) : from;
-  const finish = pace ? finishAt(pace, begin, seconds) : begin + seconds;
-  if (isFixed(task, now)) {
-    const wanted = secondsNotBefore(task.fixed!.start!);
-    if (begin > wanted) {
-      const crew = way.from > wanted ? 'its crew is not there then' : null;
-      return fixedAgainst(task, crew ?? 'it would run into a rest of its crew or into the dark');
-    }
-    return finish > to ? fixedAgainst(task, 'its crew goes before it is done') : null;
-  }
-  if (task.daylight && !hasDayFor(manning, seconds)) {
-    return lightTooShort(task, seconds);
-  }
-  return finish > to ? windowTooShort(task, seconds, Math.max(0, to - from)) : null;
-}
-
-/** False when all the days between the nights that are told are too short for it. */
-function hasDayFor({ work }: Manning, seconds: number): boolean {
-  const spells = work.dark?.spells ?? [];
-  return (
-    spells.length < 2 ||
-    spells.some(
-      ({ to }, at) => at + 1 < spells.length && (spells[at + 1]!.from - to) * 60 >= seconds,
-    )
-  );
 }
 
 /**
