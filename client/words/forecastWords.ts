@@ -34,6 +34,7 @@ export const forecastWords = {
       earlier: (minutes: string) => `${minutes} earlier`,
       same: 'no change in all',
       small: 'many small things',
+      timeWentOn: (shift: string) => `${shift}: time went on.`,
       smaller: (count: number) =>
         count === 1 ? '1 smaller move has no mark.' : `${count} smaller moves have no mark.`,
       said: (confidence: string, before: string, after: string) =>
@@ -81,7 +82,10 @@ export const forecastWords = {
       title: 'Pace of the crews',
       more: 'For you alone: it is not sent to anyone else. Day and crew together, against what is planned for these conditions.',
       line: (name: string, pace: string) => `${name}: ${pace}.`,
-      sure: (from: string, to: string) => `Four chances in five: ${from} to ${to}.`,
+      sure: (from: string, to: string, planned: number) =>
+        from === to
+          ? `Four chances in five: within half a minute of that.`
+          : `Four chances in five: ${from} to ${to} min for each ${planned} planned.`,
       few: 'Nothing timed yet: as the doubt below states.',
       tasks: (count: number) => (count === 1 ? '1 task timed' : `${count} tasks timed`),
       oneGo: (count: number) =>

@@ -51,15 +51,28 @@ export function fullForecast(
   };
 }
 
-/** A move as a role may read it: the pace of a crew is the leader's to see. */
+/** A move as a role may read it: the pace of a crew and how long its tasks took are the leader's to see. */
 export function moveFor<Move extends ForecastMove | null>(role: Role, move: Move): Move {
   if (move === null || role === 'leader') return move;
   return {
     ...move,
-    causes: move.causes.map((cause) =>
-      cause.kind === 'pace' ? { ...cause, sentence: withoutCrews(cause.sentence) } : cause,
-    ),
+    causes: move.causes.map((cause) => ({ ...cause, sentence: sentenceFor(cause) })),
   };
+}
+
+function sentenceFor({ kind, minutes, sentence }: ForecastMove['causes'][number]): string {
+  if (kind === 'pace') return withoutCrews(sentence);
+  return kind === 'progress' ? withoutTimes(sentence, minutes > 0) : sentence;
+}
+
+/** "3 min later: Bay 9, left side took longer than planned.", not by how much. */
+function withoutTimes(sentence: string, later: boolean): string {
+  return sentence
+    .replace(
+      / took \d+ min in place of \d+/g,
+      later ? ' took longer than planned' : ' went quickly',
+    )
+    .replace(/ is at work for \d+ min in place of \d+/g, ' takes longer than planned');
 }
 
 /** "3 min later: the pace is known better.", whoever it was. */

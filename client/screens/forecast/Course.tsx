@@ -8,7 +8,7 @@ import { type Look, lookAt } from '../../drawing/openingCourse.ts';
 import { FetchState } from '../../parts/FetchState.tsx';
 import { atMinute, clock, iso, minuteOf, zoneName } from '../../words/units.ts';
 import { words } from '../../words/words.ts';
-import { markedMoves, moveSaid } from './moveWords.ts';
+import { foldQuiet, markedMoves, moveSaid } from './moveWords.ts';
 import { useHistory } from './useForecast.ts';
 
 /** How the forecast itself moved since the start, with what moved it marked in the drawing and named beside it. */
@@ -26,7 +26,7 @@ export function Course() {
 /** Marks in the drawing: as many as are read. */
 const mostMarked = 8;
 
-function Drawn({ history: { points, moves: all } }: { readonly history: ForecastHistory }) {
+function Drawn({ history: { points, moves: told } }: { readonly history: ForecastHistory }) {
   const { state, now } = useBuild();
   const [chosen, setChosen] = useState<number | null>(null);
   const said = words.forecast.course;
@@ -41,6 +41,7 @@ function Drawn({ history: { points, moves: all } }: { readonly history: Forecast
       sure: promised,
     }),
   );
+  const all = foldQuiet(told);
   const moves = markedMoves(all, mostMarked);
   const time = (at: string | number): string => clock(at, zone, iso(now));
   const opening = (minute: number): string => time(atMinute(start, Math.ceil(minute)));

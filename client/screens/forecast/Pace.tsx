@@ -1,4 +1,4 @@
-import { paceWords } from '#domain/forecast/learn/paceWords.ts';
+import { paceBase } from '#domain/forecast/learn/paceWords.ts';
 import type { PaceReply } from '#shared/wireForecast.ts';
 import { useBuild } from '../../data/useBuild.ts';
 import { useFetched } from '../../data/useFetched.ts';
@@ -17,12 +17,12 @@ export function Pace() {
       <FetchState fetched={pace} />
       {pace.value?.crews.length === 0 ? <p>{said.none}</p> : null}
       <ul className="shares">
-        {pace.value?.crews.map(({ crew, name, words: plain, from, to, tasks }) => (
+        {pace.value?.crews.map(({ crew, name, words: plain, factor, from, to, tasks }) => (
           <li key={crew}>
             <strong>{said.line(name, plain)}</strong>{' '}
             <span className="second">
               {tasks === 0 ? said.few : `${said.tasks(tasks)}. `}
-              {tasks === 0 ? '' : said.sure(paceWords(from), paceWords(to))}
+              {tasks === 0 ? '' : said.sure(...range(factor, from, to))}
             </span>
           </li>
         ))}
@@ -30,4 +30,11 @@ export function Pace() {
       {pace.value && pace.value.inOneGo > 0 ? <p>{said.oneGo(pace.value.inOneGo)}</p> : null}
     </section>
   );
+}
+
+/** Both ends of a pace for as many planned minutes as its middle is told for, to half a minute. */
+function range(factor: number, from: number, to: number): [string, string, number] {
+  const base = paceBase(factor);
+  const halves = (value: number): string => String(Math.round(value * base * 2) / 2);
+  return [halves(from), halves(to), base];
 }

@@ -18,6 +18,35 @@ export function moveSaid({ minutes: later, causes }: ForecastMove): string {
   return [`${shiftSaid(later)}.`, ...sentences].join(' ');
 }
 
+/**
+ * The moves as they are read: those that follow one another and say no more than that time went on are one, from where
+ * the first began to where the last ended.
+ */
+export function foldQuiet(moves: readonly ForecastMove[]): ForecastMove[] {
+  const folded: ForecastMove[] = [];
+  for (const move of moves) {
+    const before = folded.at(-1);
+    if (!before || !isQuiet(before) || !isQuiet(move)) {
+      folded.push(move);
+      continue;
+    }
+    const minutes = before.minutes + move.minutes;
+    const sentence = words.forecast.course.timeWentOn(shiftSaid(minutes));
+    folded[folded.length - 1] = {
+      ...move,
+      since: before.since,
+      minutes,
+      causes: [{ kind: 'progress', minutes, sentence }],
+    };
+  }
+  return folded;
+}
+
+/** Every cause is that the clock ran and nothing was told. */
+function isQuiet({ causes }: ForecastMove): boolean {
+  return causes.length > 0 && causes.every(({ sentence }) => sentence.endsWith(': time went on.'));
+}
+
 /** The moves worth a mark: the largest, in the order of time. More marks than these would not be read. */
 export function markedMoves(moves: readonly ForecastMove[], most: number): ForecastMove[] {
   const largest = moves

@@ -33,10 +33,15 @@ export function crewPaces(pace: Pace, crews: readonly Crew[]): CrewPace[] {
     });
 }
 
+/** Minutes planned that a pace is told for: five or, where whole minutes for each five would be far off, ten. */
+export function paceBase(factor: number): 5 | 10 {
+  const five = Math.round(factor * 5);
+  return Math.abs(five - factor * 5) <= 0.25 && five > 0 ? 5 : 10;
+}
+
 /** A factor as whole minutes for each five planned or, where that would be far off, for each ten. */
 export function paceWords(factor: number): string {
-  const five = Math.round(factor * 5);
-  const planned = Math.abs(five - factor * 5) <= 0.25 && five > 0 ? 5 : 10;
+  const planned = paceBase(factor);
   const took = Math.round(factor * planned);
   return took === planned ? 'as planned' : `${took} min for each ${planned} planned`;
 }

@@ -105,5 +105,8 @@ export function whatMoved(
 
 function said(minutes: number, why: string): string {
   const whole = Math.max(1, Math.round(Math.abs(minutes)));
-  return `${whole} min ${minutes > 0 ? 'later' : 'earlier'}: ${why}.`;
+  const hours = Math.floor(whole / 60);
+  const rest = String(whole % 60).padStart(2, '0');
+  const time = hours === 0 ? `${whole} min` : `${hours} h ${rest} min`;
+  return `${time} ${minutes > 0 ? 'later' : 'earlier'}: ${why}.`;
 }

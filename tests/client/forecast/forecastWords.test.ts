@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readSize } from '#client/screens/forecast/LeverSizes.tsx';
-import { markedMoves, moveSaid, shiftSaid } from '#client/screens/forecast/moveWords.ts';
+import { foldQuiet, markedMoves, moveSaid, shiftSaid } from '#client/screens/forecast/moveWords.ts';
 
 const move = {
   number: 40,
@@ -37,6 +37,29 @@ describe('the moves that are marked', () => {
     const moves = [3, -9, 1, 7, -2].map((minutes, number) => ({ ...move, number, minutes }));
     expect(markedMoves(moves, 3).map(({ minutes }) => minutes)).toEqual([3, -9, 7]);
     expect(markedMoves(moves, 9)).toEqual(moves);
+  });
+});
+
+describe('moves in which nothing was told', () => {
+  const quiet = (number: number, minutes: number) => ({
+    ...move,
+    number,
+    minutes,
+    since: { number: number - 1, at: `2026-11-25T12:${10 + number}:00Z` },
+    causes: [
+      { kind: 'progress' as const, minutes, sentence: `${minutes} min later: time went on.` },
+    ],
+  });
+
+  it('are one where they follow one another, from the first to the last', () => {
+    const folded = foldQuiet([quiet(1, 2), quiet(2, 3), move, quiet(4, 1)]);
+    expect(folded.map(({ minutes }) => minutes)).toEqual([5, 9.6, 1]);
+    expect(folded[0]).toMatchObject({ number: 2, since: { number: 0 } });
+    expect(moveSaid(folded[0]!)).toBe('5 min later: time went on.');
+  });
+
+  it('leaves alone what has a cause', () => {
+    expect(foldQuiet([move, move])).toEqual([move, move]);
   });
 });
 

@@ -154,7 +154,7 @@ describe('how the forecast moved', () => {
     expect(move.since.number).toBe(frame!.number);
     expect(move.number).toBe(frame!.number + 1);
     expect(move.causes[0]!.kind).toBe('stores');
-    expect(move.causes[0]!.sentence).toMatch(/^\d+ min later: .* 90 min late\.$/);
+    expect(move.causes[0]!.sentence).toMatch(/^(\d+ h )?\d+ min later: .* 90 min late\.$/);
     const sum = move.causes.reduce((all, { minutes }) => all + minutes, 0);
     // Causes below half a minute are left out, and there are six kinds.
     expect(Math.abs(sum - move.minutes)).toBeLessThan(3);
@@ -203,7 +203,7 @@ describe('how the forecast moved', () => {
       const causes = seen.flatMap((move) => move.causes).filter(({ kind }) => kind === 'pace');
       expect(causes.map(({ minutes }) => minutes)).toEqual(own.map(({ minutes }) => minutes));
       for (const { sentence } of causes) {
-        expect(sentence).toMatch(/^\d+ min (later|earlier): the pace is known better\.$/);
+        expect(sentence).toMatch(/^(\d+ h )?\d+ min (later|earlier): the pace is known better\.$/);
       }
     }
   });
