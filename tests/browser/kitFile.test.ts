@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { it } from 'vitest';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { openDemo } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
 
@@ -9,7 +10,7 @@ const heron = readFileSync(new URL('../../domain/kits/heron.json', import.meta.u
 it('names each fault of a kit file by its path, then draws the kit once there are none', async () => {
   const build = await openDemo(stage.site, 'fresh');
   const page = await stage.pages.open(build.page('leader'), { size: 'phone' });
-  await page.getByRole('link', { name: 'Kit file' }).click();
+  await toLeaderPage(page, 'Kit file');
   const field = page.getByLabel('Kit file (JSON)');
   await field.fill('{ "format": ');
   await page.getByText(/^This is no JSON/).waitFor();

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { openDemo } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
 
@@ -7,7 +8,7 @@ const stage = raiseStage();
 it('counts a truck at the tailgate on a phone: what is short names the task it stops, and the record says so', async () => {
   const build = await openDemo(stage.site, 'half-built');
   const page = await stage.pages.open(build.page('leader'), { size: 'phone' });
-  await page.getByRole('link', { name: 'Stores' }).click();
+  await toLeaderPage(page, 'Stores');
   await page.getByRole('heading', { name: '30.6 t of stores on 6 trucks' }).waitFor();
   const truck = page.getByRole('listitem').filter({ hasText: 'Truck 5, deck for bays 6 to 11' });
   await truck.getByText('25 min late').waitFor();
