@@ -106,7 +106,7 @@ function Ladder({ crew: { name, facts, tasks }, scale, onTask }: LadderProps) {
           {rungs.map((rung) => (
             <li
               key={rung.task}
-              className={rung.actualHeight < 17 ? 'ladder-actual slim' : 'ladder-actual'}
+              className={`ladder-actual ${roomFor(rung.actualHeight)}`}
               style={{
                 top: rung.actualTop,
                 height: Math.max(3, rung.actualHeight - 1),
@@ -115,7 +115,8 @@ function Ladder({ crew: { name, facts, tasks }, scale, onTask }: LadderProps) {
             >
               <button type="button" onClick={() => onTask(rung.task)}>
                 <span className="name" aria-hidden="true">
-                  {rung.name}
+                  {/* Left or right is the crew's own side: the number that tells two tasks apart comes before it. */}
+                  {rung.name.split(',')[0]}
                 </span>
                 <span className="out-of-sight">
                   {said.box(rung.name, minutes(rung.planned), minutes(rung.actual))}
@@ -127,6 +128,12 @@ function Ladder({ crew: { name, facts, tasks }, scale, onTask }: LadderProps) {
       </div>
     </section>
   );
+}
+
+/** Whether a box holds its name on one line, on several, or not at all. */
+function roomFor(height: number): 'slim' | 'line' | 'roomy' {
+  if (height < 17) return 'slim';
+  return height < 36 ? 'line' : 'roomy';
 }
 
 /** From the end of a task on the left rail to its end on the right. */
