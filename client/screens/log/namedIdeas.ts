@@ -2,6 +2,7 @@ import { mayWorkAt } from '#domain/progress/plannedCrews.ts';
 import { rollCall } from '#domain/progress/rules/halt.ts';
 import { keepOffCheck } from '#domain/progress/views/keepOff.ts';
 import { taskLabel } from '#domain/progress/words.ts';
+import type { Task } from '#domain/tasks/task.ts';
 import type { Crew } from '#domain/tasks/work.ts';
 import { words } from '../../words/words.ts';
 import { crewsCalled, restOfName } from './callSigns.ts';
@@ -106,9 +107,7 @@ function numberIdeas(board: Board, number: number, rest: readonly string[]): Ide
   const { state } = board;
   const task = state.work.tasks.find((one) => one.number === number);
   if (!task) return [{ meant: null, score: 20, instead: words.log.noTask(number) }];
-  if (task.hold && /^(pass|fail)/i.test(rest[0] ?? '')) {
-    return [{ meant: null, score: 20, instead: words.log.holdNotHere(taskLabel(state, task.id)) }];
-  }
+  if (task.hold && isJudged(rest[0])) return [notHere(state, task, 20)];
   // "57 done left" is "57 left done".
   if (isWhole(taskVerbs, rest[0]) && rest.length === 2 && crewsCalled(rest[1]!, state.work)[0]) {
     return numberIdeas(board, number, [rest[1]!, rest[0]!]);
@@ -121,6 +120,15 @@ function numberIdeas(board: Board, number: number, rest: readonly string[]): Ide
   const without = crews.flatMap((crew) => taskIdeas(state, crew, task, rest));
   // Of a joint task each crew tells its own: which one spoke was not said. Asking for a start is nobody's own.
   return [...withCrew, ...(crews.length > 1 ? without.map(toChoose) : without)];
+}
+
+/** Whether a word passes or fails something. */
+function isJudged(word = ''): boolean {
+  return /^(pass|fail)/i.test(word);
+}
+
+function notHere(state: Board['state'], task: Task, score: number): Idea {
+  return { meant: null, score, instead: words.log.holdNotHere(taskLabel(state, task.id)) };
 }
 
 function toChoose(idea: Idea): Idea {
@@ -148,6 +156,10 @@ function ofCrew(board: Board, crew: Crew, said: readonly string[]): Idea[] {
 
 /** Tasks by name, with what happened behind it: "bay 10 done", "bay 10 left stopped pin jammed". */
 function nameIdeas({ state }: Board, tokens: readonly string[], crew?: Crew): Idea[] {
+  const judged = tokens.findIndex((word, place) => place > 0 && isJudged(word));
+  const holds =
+    judged < 1 ? [] : tasksNamed(state, tokens.slice(0, judged)).tasks.filter(({ hold }) => hold);
+  if (holds.length > 0) return holds.map((task, place) => notHere(state, task, 20 - place));
   const end = tokens.findIndex((word, place) => place > 0 && isWhole(taskVerbs, word));
   if (end < 1) return [];
   const { tasks, sure } = tasksNamed(state, tokens.slice(0, end), crew?.id);

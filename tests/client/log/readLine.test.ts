@@ -163,6 +163,14 @@ describe('a line from the radio', () => {
     expect(others.every(({ meant }) => meant?.kind !== 'tell-finished')).toBe(true);
   });
 
+  it('says the same where the hold is passed or failed by its name', () => {
+    for (const line of ['ready for move 5 passed', 'rollers ready for move 5 failed']) {
+      const [only] = read(line);
+      expect(only, line).toMatchObject({ meant: null });
+      expect(only?.sentence).toContain('Ready for move 5 (70) is a hold point: only the inspector');
+    }
+  });
+
   it('offers both crews when the letters mean either', () => {
     const crews = read('r 60 started').map(({ sentence }) => sentence.split(' started')[0]);
     expect(crews).toEqual(expect.arrayContaining(['Right girder', 'Rollers and jacks']));
