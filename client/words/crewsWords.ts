@@ -35,6 +35,7 @@ export const crewsWords = {
     timeOrder: '“Until” must be later than “from”, and neither before the build starts.',
     attachedField: 'attached: counted on site, not one of the platoon’s crews',
     add: 'Add to the changes',
+    toHours: 'People, hours, rests, people lent',
     newCrew: 'Add a crew',
     newId: 'Short id',
     newIdHint: 'Letters, digits, dot, dash: how tables and links name it.',

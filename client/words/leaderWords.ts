@@ -7,6 +7,7 @@ export const leaderWords = {
       launch: 'Launch',
       work: 'Work',
       crews: 'Crews',
+      hours: 'Hours',
       stores: 'Stores',
       plan: 'Plan',
       forecast: 'Forecast',

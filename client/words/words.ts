@@ -7,6 +7,7 @@ import { drawingWords } from './drawingWords.ts';
 import { forecastWords } from './forecastWords.ts';
 import { groundWords } from './groundWords.ts';
 import { haltWords } from './haltWords.ts';
+import { hoursWords } from './hoursWords.ts';
 import { inspectorWords } from './inspectorWords.ts';
 import { jobWords } from './jobWords.ts';
 import { kitWords } from './kitWords.ts';
@@ -37,6 +38,7 @@ export const words = {
   ...launchWords,
   ...workWords,
   ...crewsWords,
+  ...hoursWords,
   ...storesWords,
   ...kitWords,
   ...planWords,

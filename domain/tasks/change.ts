@@ -68,7 +68,7 @@ export type Change = Static<typeof Change>;
 type CrewName = Extract<Change, { kind: 'crew-name' }>;
 
 /** The change of when how many of a crew are there. */
-type CrewHours = Extract<Change, { kind: 'crew-hours' }>;
+export type CrewHours = Extract<Change, { kind: 'crew-hours' }>;
 
 /** The crew with what the change names; all else of it stays. */
 export function changedCrew(crew: Crew, change: CrewName | CrewHours): Crew {

@@ -12,6 +12,7 @@ const leaderPages = [
   'work',
   'work/move-5',
   'crews',
+  'hours',
   'stores',
   'launch',
   'plan',

@@ -10,6 +10,7 @@ import { CrewsPage } from './crews/CrewsPage.tsx';
 import { DraftBar } from './draft/DraftBar.tsx';
 import { DraftProvider } from './draft/DraftProvider.tsx';
 import { GroundPage } from './ground/GroundPage.tsx';
+import { HoursPage } from './hours/HoursPage.tsx';
 import { KitPage } from './kit/KitPage.tsx';
 import { LaunchPage } from './launch/LaunchPage.tsx';
 import { StoppedPage } from './launch/StoppedPage.tsx';
@@ -32,6 +33,7 @@ const sections: Readonly<Record<Section, () => ReactNode>> = {
   launch: () => <LaunchPage />,
   work: () => <WorkPage />,
   crews: () => <CrewsPage />,
+  hours: () => <HoursPage />,
   stores: () => <StoresParts />,
   plan: () => <PlanPage />,
   forecast: () => <ForecastParts leader />,

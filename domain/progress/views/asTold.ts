@@ -19,7 +19,7 @@ export function minutesAskedFor(state: BuildState): number | null {
 export function workAsTold(state: BuildState): Work {
   const crews = state.work.crews.map((crew) => {
     const { fit = crew.people } = state.crews[crew.id] ?? {};
-    return sinceTold(state, { ...crew, people: fit });
+    return crewSinceTold(state, { ...crew, people: fit });
   });
   const loads = state.work.loads.map((load) => {
     const told = state.loads[load.id];
@@ -39,12 +39,12 @@ export function changedAsTold(
 ): Result<Work, Fault[]> {
   const changed = applyChanges(workAsTold(state), changes);
   if (!changed.ok) return changed;
-  const crews = changed.value.crews.map((crew) => sinceTold(state, crew));
+  const crews = changed.value.crews.map((crew) => crewSinceTold(state, crew));
   return good({ ...changed.value, crews });
 }
 
 /** The crew without the steps of its strength that a later tell has overtaken. */
-function sinceTold(state: BuildState, crew: Crew): Crew {
+export function crewSinceTold(state: BuildState, crew: Crew): Crew {
   const { toldAt = null } = state.crews[crew.id] ?? {};
   if (toldAt === null || !crew.strength) return crew;
   const told = minutesBetween(state.start, toldAt);

@@ -8,12 +8,12 @@ type Props = {
   readonly typed: TypedCrew;
   readonly faults: CrewFaults;
   readonly onChange: (typed: TypedCrew) => void;
-  /** A new crew is given its id. */
-  readonly withId?: boolean;
+  /** A new crew is given its id, its people and its hours. */
+  readonly isNew?: boolean;
 };
 
 /** The fields of one crew. */
-export function CrewFields({ typed, faults, onChange, withId = false }: Props) {
+export function CrewFields({ typed, faults, onChange, isNew = false }: Props) {
   const { state } = useBuild();
   const said = words.crews;
   const text = (
@@ -48,12 +48,12 @@ export function CrewFields({ typed, faults, onChange, withId = false }: Props) {
   return (
     <>
       <div className="two-fields">
-        {withId ? text('id', said.newId, { hint: said.newIdHint }) : null}
+        {isNew ? text('id', said.newId, { hint: said.newIdHint }) : null}
         {text('name', said.name)}
-        {text('people', said.people, { inputMode: 'numeric' })}
+        {isNew ? text('people', said.people, { inputMode: 'numeric' }) : null}
         {text('chief', said.chiefField)}
-        {time('from', said.fromField)}
-        {time('to', said.toField)}
+        {isNew ? time('from', said.fromField) : null}
+        {isNew ? time('to', said.toField) : null}
       </div>
       <label className="tick">
         <input

@@ -27,7 +27,7 @@ export function NewCrew() {
     <details className="quiet">
       <summary>{words.crews.newCrew}</summary>
       <form className="stack" onSubmit={gather} noValidate>
-        <CrewFields withId typed={typed} faults={tried ? read.faults : {}} onChange={setTyped} />
+        <CrewFields isNew typed={typed} faults={tried ? read.faults : {}} onChange={setTyped} />
         <p>
           <Button type="submit">{words.crews.add}</Button>
         </p>

@@ -44,7 +44,7 @@ function hoursParts(state: Named, before: Hours, after: Hours): string[] {
 }
 
 /** "rests 12:00 to 12:30, 4 people 13:00 to 13:30"; empty without rests. */
-function restsWords(state: Named, { rests = [] }: Pick<Hours, 'rests'>): string {
+export function restsWords(state: Named, { rests = [] }: Pick<Hours, 'rests'>): string {
   const said = words.leader.change;
   const each = rests.map(({ from, to, people: some }) => {
     const time = said.spell(timeOf(state, from), timeOf(state, to));
@@ -54,7 +54,7 @@ function restsWords(state: Named, { rests = [] }: Pick<Hours, 'rests'>): string 
 }
 
 /** "lends 2 people to Brace 14:00 to 15:00"; empty when nobody is lent. */
-function lentWords(state: Named, { lent = [] }: Pick<Hours, 'lent'>): string {
+export function lentWords(state: Named, { lent = [] }: Pick<Hours, 'lent'>): string {
   const said = words.leader.change;
   const each = lent.map(({ crew, people: some, from, to }) => {
     const begins = timeOf(state, from);
@@ -65,7 +65,7 @@ function lentWords(state: Named, { lent = [] }: Pick<Hours, 'lent'>): string {
 }
 
 /** "5 people from 16:00"; empty when its strength stays. */
-function strengthWords(state: Named, { strength = [] }: Pick<Hours, 'strength'>): string {
+export function strengthWords(state: Named, { strength = [] }: Pick<Hours, 'strength'>): string {
   const said = words.leader.change;
   return strength
     .map(({ from, people: some }) => said.someOf(people(some), said.onward(timeOf(state, from))))

@@ -1,0 +1,32 @@
+import type { BuildState } from '#domain/progress/state.ts';
+import { crewSinceTold } from '#domain/progress/views/asTold.ts';
+import { type Change, changedCrew } from '#domain/tasks/change.ts';
+import type { Crew, Work } from '#domain/tasks/work.ts';
+
+/** A crew with the changes gathered but those of its hours, as many people as the plan has. Null when there is none. */
+export function crewBefore(state: BuildState, changes: readonly Change[], id: string): Crew | null {
+  let crew = state.work.crews.find((one) => one.id === id);
+  for (const change of changes) {
+    if (change.kind === 'crew' && change.crew.id === id) crew = change.crew;
+    if (change.kind === 'crew-name' && change.crew === id && crew) crew = changedCrew(crew, change);
+  }
+  return crew ? crewSinceTold(state, crew) : null;
+}
+
+/** The crew with what is gathered of its hours too. */
+export function withHours(crew: Crew, changes: readonly Change[]): Crew {
+  const own = changes.find((one) => one.kind === 'crew-hours' && one.crew === crew.id);
+  return own?.kind === 'crew-hours' ? changedCrew(crew, own) : crew;
+}
+
+/** When the last of what is known of the crews is over, and the bridge open; an hour at the least. In minutes. */
+export function lastMinute({ crews }: Work, opening: number): number {
+  const times = crews.flatMap(({ from = 0, to = 0, rests = [], lent = [], strength = [] }) => [
+    from,
+    to,
+    ...rests.map((rest) => rest.to),
+    ...lent.map((one) => one.to ?? one.from),
+    ...strength.map((step) => step.from),
+  ]);
+  return Math.max(60, opening, ...times) * 1.02;
+}
