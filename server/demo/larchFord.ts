@@ -18,8 +18,8 @@ const chiefs: Readonly<Record<string, string>> = {
   far: 'Cpl Nell Stroud',
 };
 
-/** Minutes after the start at which traffic was asked for: 17:00 for a start at 11:30. */
-const askedAfter = 330;
+/** Minutes after the start at which traffic is asked for by day: 17:00 for a start at 11:30. */
+const usuallyAsked = 330;
 
 /** The load that the story keeps on the road: deck planks without which the nose must not be landed. */
 const lateLoad = 'load-5';
@@ -31,8 +31,15 @@ const lateBy = 25;
 /** Loads that have not come in the story. */
 export const missingLoads: ReadonlySet<string> = new Set([lateLoad, 'load-6']);
 
-/** When the demo build starts, and how many minutes later the load is due that the story keeps on the road. */
-export type When = { readonly start: Date; readonly lateLoadDue?: number };
+/**
+ * When the demo build starts, and how many minutes later the load is due that the story keeps on the road, and traffic is
+ * asked for; as by day when absent.
+ */
+export type When = {
+  readonly start: Date;
+  readonly lateLoadDue?: number;
+  readonly askedAfter?: number;
+};
 
 /** The order that opens the demo build at Larch Ford. */
 export function larchFordOpening(
@@ -43,7 +50,8 @@ export function larchFordOpening(
     readonly work: Work;
   },
 ): CommandBody<'open-build'> {
-  const { start, lateLoadDue = usuallyDue, program, ground, bridge, work } = parts;
+  const { start, lateLoadDue = usuallyDue, askedAfter = usuallyAsked } = parts;
+  const { program, ground, bridge, work } = parts;
   return {
     name: 'Larch Ford',
     unit: '2 Platoon, flood relief',

@@ -12,6 +12,12 @@ const minutesIntoScene = 2;
 /** So many minutes the late load is after its time. */
 const lateInScene = 12;
 
+/**
+ * Whoever asks for a bridge by a time knows that the night is slow: as many times the planned minutes as a build by day is
+ * given, on full five minutes of the clock.
+ */
+const askedOverPlanned = 1.21;
+
 /** Whatever the light, the scene comes sooner. Minutes. */
 const longest = 24 * 60;
 
@@ -40,17 +46,21 @@ export async function setScene(
     plan = first.plan;
     const next = startOf(plan, openFor, now);
     const agree = next.start.getTime() === when.start.getTime();
-    if (agree || plans === mostPlans) return { opening, ...first };
+    if (agree || plans === mostPlans) {
+      return { opening: openFor({ ...when, askedAfter: askedAfter(when.start, plan) }), ...first };
+    }
     when = next;
   }
 }
 
+/** Minutes after the start. */
+function askedAfter(start: Date, { minutesToOpen }: Plan): number {
+  const begun = start.getTime() / 60_000;
+  return 5 * Math.ceil((begun + askedOverPlanned * minutesToOpen) / 5) - begun;
+}
+
 /** When a build by this plan began whose scene is now, to the nearest minute. */
-function startOf(
-  plan: Plan,
-  openFor: (when: When) => CommandBody<'open-build'>,
-  now: Date,
-): Required<When> {
+function startOf(plan: Plan, openFor: (when: When) => CommandBody<'open-build'>, now: Date): When {
   const present = now.getTime() / 60_000;
   const startAt = (minute: number) => new Date(minute * 60_000);
   const sceneFrom = (minute: number) => {

@@ -96,7 +96,7 @@ function minutes(from: string, to: string): number {
 }
 
 describe.each(starts)('the half-built demo opened at %s', async (start) => {
-  const { entries, state, now } = await openDemo('half-built', `${start}:23.000Z`);
+  const { entries, state, told, now } = await openDemo('half-built', `${start}:23.000Z`);
   const plan = state.plan!;
 
   it('stands at the scene: move 4 done, both sides of bay 9 not, one of them two minutes at work', () => {
@@ -131,6 +131,12 @@ describe.each(starts)('the half-built demo opened at %s', async (start) => {
   it('was planned for the light that there is from its start', () => {
     const work = workAsTold({ ...state, crews: {}, loads: {} });
     expect(checkPlan(work, plan, { crews: true })).toEqual([]);
+  });
+
+  it('is asked for by a time that it has a fair chance to keep', () => {
+    const asked = told.at(-1)!.forecast!.chanceBy!;
+    expect(asked.chance).toBeGreaterThan(0.6);
+    expect(asked.chance).toBeLessThan(1);
   });
 
   it('was played as far from the plan by night as by day', () => {
