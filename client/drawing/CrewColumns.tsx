@@ -108,7 +108,7 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
         ) : null}
         {ticks.map((tick) => (
           <div key={tick} className="columns-tick" style={{ top: y(tick) }} aria-hidden="true">
-            {duskAt !== null && Math.abs(y(duskAt) - y(tick)) < 20 ? null : (
+            {duskAt !== null && Math.abs(Math.max(0, y(duskAt)) - y(tick)) < 20 ? null : (
               <span className={time(tick).endsWith(':00') ? 'hour' : ''}>{time(tick)}</span>
             )}
           </div>

@@ -19,6 +19,8 @@ export const planWords = {
     accepted: 'Accepted and in the record. Every card shows the new orders now.',
     toBuild: 'On to the build',
     firstPlan: (minutes: string) => `By planned minutes it opens ${minutes} after the start.`,
+    lendTo: (crew: string) => `Lend people to ${crew}`,
+    changeTask: (task: string) => `Change ${task}`,
     stale:
       'Work, crews or stores have changed since this plan was made. Plan again before you accept.',
     compare: 'As it stands, and as it would be',

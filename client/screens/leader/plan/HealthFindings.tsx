@@ -7,6 +7,7 @@ import { healthOf } from '#domain/tasks/health/healthOf.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { FindingList } from '../../../parts/FindingList.tsx';
 import { PageLink } from '../../../parts/PageLink.tsx';
+import { withNumbers } from '../../../parts/taskNumbers.ts';
 import { iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
@@ -44,7 +45,10 @@ export function HealthFindings() {
         <span className="second">{said === '' ? words.health.none : `${said}.`}</span>
       </summary>
       <FindingList
-        findings={findings}
+        findings={findings.map((one) => ({
+          ...one,
+          sentence: withNumbers(state.work, one.sentence),
+        }))}
         task={(task) => (
           <PageLink key={task} to={toTask(task)} className="finding-task">
             {taskLabel(state, task)}

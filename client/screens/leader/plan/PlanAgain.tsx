@@ -1,11 +1,11 @@
 import { useBuild } from '../../../data/useBuild.ts';
 import { Button } from '../../../parts/Button.tsx';
-import { FaultList } from '../../../parts/FaultList.tsx';
 import { percent } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
 import { Comparison } from './Comparison.tsx';
 import { HealthFindings } from './HealthFindings.tsx';
+import { RefusedPlan } from './RefusedPlan.tsx';
 import { SearchUnderWay } from './SearchUnderWay.tsx';
 
 /** Asks for a plan with the changes, shows how far it is, and what it would do; nothing is recorded until accepted. */
@@ -55,12 +55,7 @@ export function PlanAgain() {
         ) : null}
         {at.step === 'stopped' ? <p>{texts.stopped}</p> : null}
         {at.step === 'unreachable' ? <p className="warn">{texts.unreachable}</p> : null}
-        {at.step === 'refused' ? (
-          <>
-            <p className="warn">{words.said.refused(at.refusal.sentence)}</p>
-            <FaultList faults={at.refusal.faults ?? []} />
-          </>
-        ) : null}
+        {at.step === 'refused' ? <RefusedPlan refusal={at.refusal} /> : null}
       </div>
       <HealthFindings />
       {at.step === 'made' ? <Comparison key={at.proposal.proposal} proposal={at.proposal} /> : null}
