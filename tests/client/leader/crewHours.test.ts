@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { crewBefore, lastMinute, withHours } from '#client/screens/leader/hours/crewHours.ts';
+import {
+  crewBefore,
+  lastMinute,
+  withHours,
+  workTried,
+} from '#client/screens/leader/hours/crewHours.ts';
 import { shortOf } from '#client/screens/leader/hours/shortOf.ts';
 import type { Change } from '#domain/tasks/change.ts';
 import { smallBuild } from '../support/smallBuild.ts';
@@ -39,6 +44,31 @@ describe('A crew before its hours change', () => {
     const told = { ...smallBuild.crews.left!, fit: 4, toldAt: '2026-11-25T11:30:00Z' };
     const state = { ...smallBuild, work, crews: { left: told } };
     expect(crewBefore(state, [], 'left')).toEqual({ ...left!, strength: [strength[1]] });
+  });
+});
+
+describe('The order of work with the changes', () => {
+  const lends = (crew: string, people: number): Change => {
+    return { kind: 'crew-hours', crew: 'left', lent: [{ crew, people, from: 120 }] };
+  };
+
+  it('has them all where they fit', () => {
+    const changes = [name, rests, lends('right', 2)];
+    const [first] = workTried(smallBuild, changes).crews;
+    expect(first).toMatchObject({ name: 'Left', lent: [{ people: 2 }] });
+  });
+
+  it('has what they say of crews where more would be lent than are fit, to show it', () => {
+    const weak = { ...smallBuild.crews, left: { ...smallBuild.crews.left!, fit: 1 } };
+    const night = { ...left!, id: 'night' };
+    const changes: Change[] = [{ kind: 'crew', crew: night }, lends('night', 2)];
+    const work = workTried({ ...smallBuild, crews: weak }, changes);
+    expect(work.crews.at(-1)).toEqual(night);
+    expect(shortOf(work)).toMatchObject([{ crew: { id: 'left' }, at: 120, missing: 1 }]);
+  });
+
+  it('forgets who would be lent to a crew that is no longer among them', () => {
+    expect(shortOf(workTried(smallBuild, [lends('night', 2)]))).toEqual([]);
   });
 });
 

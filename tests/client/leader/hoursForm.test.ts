@@ -28,6 +28,8 @@ const left = {
 };
 const blank: TypedHours = { people: '7', from: '', to: '', rests: [], lent: [], strength: [] };
 
+const read = (typed: TypedHours) => hoursIn(typed, smallBuild, smallBuild.work.crews.slice(1));
+
 describe('The hours of a crew as typed', () => {
   it('are times of day at the site, a time after midnight with the next day', () => {
     const typed = typedHoursOf(left, smallBuild);
@@ -44,13 +46,13 @@ describe('The hours of a crew as typed', () => {
   });
 
   it('come back as they were, and then nothing of the crew changes', () => {
-    const { hours, faults } = hoursIn(typedHoursOf(left, smallBuild), smallBuild);
+    const { hours, faults } = read(typedHoursOf(left, smallBuild));
     expect(faults).toEqual({});
     expect(hours && hoursChange(left, hours)).toEqual({ kind: 'crew-hours', crew: 'left' });
   });
 
   it('change only what is other, and say that a window and lists are gone', () => {
-    const { hours } = hoursIn({ ...blank, people: '6' }, smallBuild);
+    const { hours } = read({ ...blank, people: '6' });
     expect(hours && hoursChange(left, hours)).toEqual({
       kind: 'crew-hours',
       crew: 'left',
@@ -62,7 +64,7 @@ describe('The hours of a crew as typed', () => {
       strength: [],
     });
     const typed = typedHoursOf(left, smallBuild);
-    const later = hoursIn({ ...typed, to: '19:00' }, smallBuild).hours;
+    const later = read({ ...typed, to: '19:00' }).hours;
     expect(later && hoursChange(left, later)).toEqual({
       kind: 'crew-hours',
       crew: 'left',
@@ -76,21 +78,18 @@ describe('The hours of a crew as typed', () => {
       rests: [{ from: 60.25, to: 89.5 }],
       strength: [{ from: 0.5, people: 6 }],
     };
-    const { hours } = hoursIn(typedHoursOf(odd, smallBuild), smallBuild);
+    const { hours } = read(typedHoursOf(odd, smallBuild));
     expect(hours && hoursChange(odd, hours)).toEqual({ kind: 'crew-hours', crew: 'left' });
   });
 
   it('come in order of time, however they were typed', () => {
     const rest = (key: number, from: string, to: string) => ({ key, from, to, people: '' });
     const step = (key: number, from: string, people: string) => ({ key, from, people });
-    const { hours } = hoursIn(
-      {
-        ...blank,
-        rests: [rest(0, '18:00', '18:30'), rest(1, '12:30', '1300')],
-        strength: [step(0, '17:00', '4'), step(1, '16:00', '9')],
-      },
-      smallBuild,
-    );
+    const { hours } = read({
+      ...blank,
+      rests: [rest(0, '18:00', '18:30'), rest(1, '12:30', '1300')],
+      strength: [step(0, '17:00', '4'), step(1, '16:00', '9')],
+    });
     expect(hours?.rests).toEqual([
       { from: 60, to: 90 },
       { from: 390, to: 420 },
@@ -121,6 +120,7 @@ describe('The hours of a crew as typed', () => {
       'rests.4.from',
     ],
     [{ lent: [{ ...lent, crew: '' }] }, 'lent.0.crew'],
+    [{ lent: [{ ...lent, crew: 'left' }] }, 'lent.0.crew'],
     [{ lent: [{ ...lent, people: '' }] }, 'lent.0.people'],
     [{ lent: [{ ...lent, from: 'later' }] }, 'lent.0.from'],
     [{ lent: [{ ...lent, to: '12:00' }] }, 'lent.0.to'],
@@ -129,7 +129,7 @@ describe('The hours of a crew as typed', () => {
     [{ strength: [{ ...step, key: 0 }, step] }, 'strength.1.from'],
   ] as const satisfies readonly (readonly [Partial<TypedHours>, string])[]) {
     it(`with ${JSON.stringify(typed)} have a fault at “${field}”`, () => {
-      const { hours, faults } = hoursIn({ ...blank, ...typed }, smallBuild);
+      const { hours, faults } = read({ ...blank, ...typed });
       expect(hours).toBeNull();
       expect(Object.keys(faults)).toEqual([field]);
     });

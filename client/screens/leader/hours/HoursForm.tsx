@@ -30,9 +30,9 @@ export function HoursForm({ before, crew, work }: Props) {
   const [said, setSaid] = useState('');
   const form = useRef<HTMLFormElement>(null);
   const texts = words.hours;
-  const read = hoursIn(typed, state);
-  const faults = tried ? read.faults : {};
   const others = work.crews.filter(({ id }) => id !== crew.id);
+  const read = hoursIn(typed, state, others);
+  const faults = tried ? read.faults : {};
 
   function change(more: Partial<typeof typed>): void {
     setTyped({ ...typed, ...more });

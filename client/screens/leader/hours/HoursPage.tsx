@@ -1,8 +1,4 @@
 import { useMemo } from 'react';
-import type { BuildState } from '#domain/progress/state.ts';
-import { changedAsTold, workAsTold } from '#domain/progress/views/asTold.ts';
-import type { Change } from '#domain/tasks/change.ts';
-import type { Work } from '#domain/tasks/work.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { strengthProfile } from '../../../drawing/strengthProfile.ts';
 import { PageLink } from '../../../parts/PageLink.tsx';
@@ -10,7 +6,7 @@ import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
 import { useLeader } from '../useLeader.ts';
 import { CrewHoursItem } from './CrewHoursItem.tsx';
-import { crewBefore, lastMinute, withHours } from './crewHours.ts';
+import { crewBefore, lastMinute, withHours, workTried } from './crewHours.ts';
 import { shortOf } from './shortOf.ts';
 import './hours.css';
 
@@ -23,7 +19,7 @@ export function HoursPage() {
   const work = useMemo(() => workTried(state, changes), [state, changes]);
   const end = lastMinute(work, state.plan?.minutesToOpen ?? 0);
   const profiles = work.crews.map((_, row) => strengthProfile(work, row, 0, end));
-  const most = Math.max(...profiles.flat().map(({ people }) => people));
+  const most = Math.max(0, ...profiles.flat().map(({ people }) => people));
   const short = shortOf(work);
   return (
     <>
@@ -55,10 +51,4 @@ export function HoursPage() {
       </ul>
     </>
   );
-}
-
-/** The order of work as told with the changes; without them where they do not fit. */
-function workTried(state: BuildState, changes: readonly Change[]): Work {
-  const changed = changedAsTold(state, changes);
-  return changed.ok ? changed.value : workAsTold(state);
 }

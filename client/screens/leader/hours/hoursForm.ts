@@ -52,10 +52,11 @@ export function freshKey(lines: readonly { readonly key: number }[]): number {
 /** Sentences by field: "people", "from", "to", and those of a line as "rests.2.from". */
 export type HoursFaults = Readonly<Record<string, string>>;
 
-/** What was typed, or what is wrong with it, by field. Lists come in order of time. */
+/** What was typed, or what is wrong with it, by field. Lists come in order of time; `others` may be lent people. */
 export function hoursIn(
   typed: TypedHours,
   { start, zone }: Site,
+  others: readonly Pick<Crew, 'id'>[],
 ): { readonly hours: Omit<CrewHours, 'kind' | 'crew'> | null; readonly faults: HoursFaults } {
   const said = words.hours.faults;
   const faults: Record<string, string> = {};
@@ -100,7 +101,7 @@ export function hoursIn(
     const line = `lent.${key}`;
     const { from: begins, to: ends } = spell(line, one.from, one.to, true);
     const some = count(`${line}.people`, one.people, 1, said.some);
-    if (crew === '') faults[`${line}.crew`] = said.crew;
+    if (!others.some(({ id }) => id === crew)) faults[`${line}.crew`] = said.crew;
     return { crew, people: some, from: begins, ...(ends !== null && { to: ends }) };
   });
   lent.sort((one, other) => one.from - other.from);
