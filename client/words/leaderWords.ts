@@ -46,6 +46,9 @@ export const leaderWords = {
     ownWork: (task: string) => `${task} was passed by somebody who built it.`,
     weak: (crew: string, fit: number, planned: number) =>
       `${crew} has ${fit} fit; the plan counts on ${planned}.`,
+    tooWeak: (crew: string, fit: number, task: string, least: number) =>
+      `${crew} has ${fit} fit, and ${task} takes at least ${least}: no plan can be made before it has more.`,
+    lend: 'Lend it people',
     planAgain: 'Plan again',
     noPlan: 'There is no plan yet: nobody knows who does what when.',
     makePlan: 'Make a plan',

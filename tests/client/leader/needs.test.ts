@@ -100,6 +100,15 @@ describe('what needs the leader', () => {
     expect(sentences({ ...quiet, crews: weak, tasks: done })).toEqual([]);
   });
 
+  it('leads to lending where a crew is too weak for work that it alone can do', () => {
+    const weak = { ...quiet.crews, left: { ...quiet.crews.left!, fit: 1 } };
+    const [need] = needsOf({ ...quiet, crews: weak }, before, none);
+    expect(need).toMatchObject({ can: 'lend' });
+    expect(need?.sentence).toMatch(
+      /^Left girder has 1 fit, and Bay 9, left side \(57\) takes at least \d/,
+    );
+  });
+
   it('says which work was started on the strength of something undone', () => {
     const state = standingSo('bay-10-left', { flagged: true, flaggedFor: ['bay-9-left'] }, quiet);
     expect(sentences(state)[0]).toContain('on the strength of Bay 9, left side (57)');

@@ -122,6 +122,17 @@ function NeedAction({ need, onSeen, say, busy }: ActionProps) {
           {texts.arrival}
         </PageLink>
       );
+    case 'lend':
+      return (
+        <>
+          <PageLink to={to('hours')} className="button">
+            {texts.lend}
+          </PageLink>
+          <Button aria-label={texts.seenOne(need.sentence)} onClick={onSeen}>
+            {texts.seen}
+          </Button>
+        </>
+      );
     case 'links':
       return (
         <>

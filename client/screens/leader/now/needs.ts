@@ -3,6 +3,7 @@ import { isAtWork } from '#domain/progress/standing.ts';
 import type { BuildState, Event } from '#domain/progress/state.ts';
 import { holdUps } from '#domain/progress/views/holdUps.ts';
 import { crewLabel, inWords, taskLabel } from '#domain/progress/words.ts';
+import type { Task } from '#domain/tasks/task.ts';
 import { atMinute, clock } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 
@@ -13,7 +14,16 @@ export type Need = {
   readonly task?: string;
   /** Loud: a rule was broken, somebody was hurt, or two tells contradict each other. */
   readonly grave: boolean;
-  readonly can: 'settle' | 'seen' | 'plan' | 'crews' | 'ground' | 'load' | 'links' | 'look';
+  readonly can:
+    | 'settle'
+    | 'seen'
+    | 'plan'
+    | 'crews'
+    | 'ground'
+    | 'load'
+    | 'lend'
+    | 'links'
+    | 'look';
 };
 
 /** Reports that stay until the leader has seen them; the rest goes when its cause does. */
@@ -102,10 +112,25 @@ function weakCrews(state: BuildState, seen: ReadonlySet<string>): Need[] {
     .map(([crew, planned]) => ({ crew, planned, fit: state.crews[crew]?.fit ?? planned }))
     .filter(({ planned, fit }) => fit < planned)
     .map(({ crew, planned, fit }): Need => {
-      const sentence = words.leader.weak(crewLabel(state, crew), fit, planned);
-      return { key: `weak ${crew} ${fit} ${planned}`, sentence, grave: false, can: 'plan' };
+      const key = `weak ${crew} ${fit} ${planned}`;
+      const name = crewLabel(state, crew);
+      const stuck = state.work.tasks.find(
+        (task) => state.tasks[task.id]?.status !== 'done' && leastOf(task, crew) > fit,
+      );
+      if (!stuck) {
+        return { key, sentence: words.leader.weak(name, fit, planned), grave: false, can: 'plan' };
+      }
+      const least = leastOf(stuck, crew);
+      const sentence = words.leader.tooWeak(name, fit, taskLabel(state, stuck.id), least);
+      return { key, sentence, grave: false, can: 'lend' };
     })
     .filter(({ key }) => !seen.has(key));
+}
+
+/** Least people that a task takes of a crew which alone can give them; 0 where others can, or none are needed. */
+function leastOf({ needs }: Task, crew: string): number {
+  const own = needs.filter(({ anyOf }) => anyOf.length === 1 && anyOf[0] === crew);
+  return Math.max(0, ...own.map(({ people }) => people.least));
 }
 
 function ownWork(state: BuildState, seen: ReadonlySet<string>): Need[] {
