@@ -28,7 +28,7 @@ const mostPlans = 6;
 type Scene = FirstPlan & { readonly opening: CommandBody<'open-build'> };
 
 /**
- * Finds the start, in whole minutes, from which the build as it is played stands at the scene at `now`. By night all takes
+ * Finds the start, to the second, from which the build as it is played stands at the scene at `now`. By night all takes
  * longer and the start lies further back; but the plan depends on the light from its start on. So a plan is made, the
  * start found that brings its play to the scene, and for that start again a plan near it, until both agree.
  */
@@ -59,24 +59,23 @@ function askedAfter(start: Date, { minutesToOpen }: Plan): number {
   return 5 * Math.ceil((begun + askedOverPlanned * minutesToOpen) / 5) - begun;
 }
 
-/** When a build by this plan began whose scene is now, to the nearest minute. */
+/** When a build by this plan began whose scene is now, to the second. */
 function startOf(plan: Plan, openFor: (when: When) => CommandBody<'open-build'>, now: Date): When {
-  const present = now.getTime() / 60_000;
-  const startAt = (minute: number) => new Date(minute * 60_000);
-  const sceneFrom = (minute: number) => {
-    const work = workWhenOpened(openFor({ start: startAt(minute) }));
+  const present = Math.floor(now.getTime() / 1000);
+  const startAt = (second: number) => new Date(second * 1000);
+  const sceneFrom = (second: number) => {
+    const work = workWhenOpened(openFor({ start: startAt(second) }));
     const scene = playTimes(work, plan, missingLoads).find(({ task }) => task === sceneTask);
     if (!scene) throw new Error(`demo: the story never comes to ${sceneTask}`);
-    return minute + scene.start + minutesIntoScene;
+    return second + 60 * (scene.start + minutesIntoScene);
   };
   // A later start never comes to the scene earlier.
-  let last = Math.floor(present);
-  let before = last - longest;
+  let last = present;
+  let before = last - 60 * longest;
   while (last - before > 1) {
     const middle = Math.floor((before + last) / 2);
     if (sceneFrom(middle) <= present) before = middle;
     else last = middle;
   }
-  const nearer = present - sceneFrom(before) <= sceneFrom(last) - present ? before : last;
-  return { start: startAt(nearer), lateLoadDue: Math.round(present - nearer) - lateInScene };
+  return { start: startAt(before), lateLoadDue: (present - before) / 60 - lateInScene };
 }
