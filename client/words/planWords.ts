@@ -33,9 +33,14 @@ export const planWords = {
     movesNone: 'No task moves by a minute or more, and no crew changes.',
     moveEarlier: (minutes: string) => `${minutes} earlier`,
     moveLater: (minutes: string) => `${minutes} later`,
-    moveTo: (from: string, to: string) => `${from} to ${to}`,
+    moveTo: (shift: string, to: string, from: string) => `${shift}, ${to} instead of ${from}`,
     moveNew: (at: string) => `new, starts ${at}`,
-    moveCrew: (before: string, after: string) => `${after} instead of ${before}`,
+    moveCrew: (crew: string, is: number, was: number) =>
+      was === 0
+        ? `with ${crew} ${is}`
+        : is === 0
+          ? `without ${crew}`
+          : `${crew} ${is} instead of ${was}`,
     moveMore: (count: number) => `and ${count} more`,
     columns: 'Who does what when',
     touched: (from: string, to: string, crews: string) => `${from} to ${to}, ${crews}.`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { movesOf } from '#client/screens/leader/plan/moves.ts';
+import { crewChanges, movesOf } from '#client/screens/leader/plan/moves.ts';
 import type { Plan, PlannedTask } from '#domain/schedule/plan.ts';
 
 const task = (id: string, start: number, people = 6): PlannedTask => ({
@@ -44,6 +44,22 @@ describe('what moves between two plans', () => {
   it('is nothing that has begun', () => {
     const after = plan(task('a', 9), task('b', 10), task('c', 20), task('d', 30));
     expect(movesOf(before, after, (id) => id === 'a')).toEqual([]);
+  });
+
+  it('names only the crews whose people change', () => {
+    const joint = (boat: number, bracing: number): PlannedTask => ({
+      ...task('a', 0),
+      crews: [
+        { crew: 'boat', people: boat },
+        { crew: 'bracing', people: bracing },
+      ],
+    });
+    expect(crewChanges(joint(2, 4), joint(2, 3))).toEqual([{ crew: 'bracing', was: 4, is: 3 }]);
+    expect(crewChanges(task('a', 0), joint(2, 3))).toEqual([
+      { crew: 'boat', was: 0, is: 2 },
+      { crew: 'bracing', was: 0, is: 3 },
+      { crew: 'left', was: 6, is: 0 },
+    ]);
   });
 
   it('is everything where there was no plan', () => {

@@ -36,6 +36,19 @@ export function movesOf(
     .toSorted((a, b) => Math.abs(b.shift) - Math.abs(a.shift) || a.after.start - b.after.start);
 }
 
+/** Crews of a task that have other people in another plan: 0 where one of the plans has none of them there. */
+export function crewChanges(
+  before: PlannedTask,
+  after: PlannedTask,
+): { readonly crew: string; readonly was: number; readonly is: number }[] {
+  const people = ({ crews }: PlannedTask, crew: string): number =>
+    crews.find((one) => one.crew === crew)?.people ?? 0;
+  const crews = new Set([...after.crews, ...before.crews].map(({ crew }) => crew));
+  return [...crews]
+    .map((crew) => ({ crew, was: people(before, crew), is: people(after, crew) }))
+    .filter(({ was, is }) => was !== is);
+}
+
 function crewsKey({ crews }: PlannedTask): string {
   return crews
     .map(({ crew, people }) => `${crew} ${people}`)
