@@ -6,6 +6,7 @@ import { HoldMark } from '../parts/HoldMark.tsx';
 import { atMinute, clock, iso, minuteOf, people as peopleWords, zoneName } from '../words/units.ts';
 import { words } from '../words/words.ts';
 import { ColumnBox } from './ColumnBox.tsx';
+import { ColumnRests } from './ColumnRests.tsx';
 import { ticksEvery } from './clockTicks.ts';
 import { type Band, type Box, type HoldLine, layColumns } from './columnsLayout.ts';
 import { useWidth } from './useWidth.ts';
@@ -43,6 +44,10 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
   const time = (at: number): string => clock(atMinute(state.start, at), state.zone);
   const nameOf = (crew: string): string =>
     state.work.crews.find(({ id }) => id === crew)?.name ?? crew;
+  const restsOf = (crew: string) =>
+    (state.work.crews.find(({ id }) => id === crew)?.rests ?? []).filter(
+      ({ from, to }) => from >= layout.from && to <= layout.to,
+    );
   const narrow = width < oneColumn;
   const first = layout.columns[0]?.crew ?? '';
   const one = chosen ?? first;
@@ -123,6 +128,7 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
             }}
             aria-label={nameOf(crew)}
           >
+            <ColumnRests rests={restsOf(crew)} y={y} time={time} />
             {boxes.map((each) => (
               <ColumnBox
                 key={each.task}

@@ -28,6 +28,10 @@ export const drawingWords = {
     ownPeople: (crew: string, people: number) => `${crew} ${people}`,
     box: (status: string, from: string, to: string) => `${status}, ${from} to ${to}.`,
     critical: 'On the chain that sets the opening.',
+    rest: 'rest',
+    restSome: (count: number) => `${count} rest`,
+    restAll: (from: string, to: string) => `All rest, ${from} to ${to}.`,
+    restOf: (count: string, from: string, to: string) => `${count} of them rest, ${from} to ${to}.`,
   },
   span: {
     title: 'The span',

@@ -28,6 +28,8 @@ export const Rest = Type.Object(
   { additionalProperties: false },
 );
 
+export type Rest = Static<typeof Rest>;
+
 /** From then on so many: a relief, people who come later, go or come back. Minutes after the start of the build. */
 export const Strength = Type.Object(
   { from: Type.Number({ minimum: 0 }), people: Type.Integer({ minimum: 0, maximum: 500 }) },

@@ -77,6 +77,13 @@ it.each(Object.keys(sizes) as Size[])(
 
     await page.getByRole('button', { name: 'Accept this plan' }).click();
     await expect.poll(async () => (await build.state()).planCount).toBe(2);
+    // The board says when they rest.
+    if (size === 'phone')
+      await page.getByRole('combobox', { name: 'Crew' }).selectOption({ label: 'Left girder' });
+    await page
+      .getByRole('list', { name: 'Left girder', exact: true })
+      .getByText(`All rest, ${later(now, 20)} to ${later(now, 80)}.`)
+      .waitFor();
     const { work, plan } = await build.state();
     const girder = work.crews.find(({ id }) => id === 'left');
     expect(girder?.lent).toMatchObject([{ crew: 'right', people: 1 }]);

@@ -38,7 +38,7 @@ export function HoursLines<One extends Line>(props: Props<One>) {
 
   return (
     <section ref={part} className="stack hours-part" aria-labelledby={id}>
-      <h4 id={id}>{title}</h4>
+      <h3 id={id}>{title}</h3>
       {lines.length === 0 ? <p>{none}</p> : null}
       {lines.map((line, at) => (
         <HoursRow
