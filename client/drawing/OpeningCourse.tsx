@@ -26,7 +26,7 @@ type Props = {
 
 const gutter = { left: 52, right: 52, top: 34, bottom: 30 };
 /** A mark is touched with a thumb. Pixels. */
-const mark = 44;
+const mark = 48;
 
 /** The band and the line of the headline, openings across as in the opening strip, the clock down to now. */
 export function OpeningCourse(props: Props) {

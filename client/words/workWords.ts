@@ -26,10 +26,13 @@ export const workWords = {
     finished: (time: string) => `done ${time}`,
     attempt: (attempt: number) => `attempt ${attempt}`,
     empty: 'There is no order of work yet.',
+    figures:
+      'Behind a crew: its people by plan, or least-usual-most. Minutes: one number, or quick/likely/slow.',
   },
   task: {
     unknown: 'There is no task of that name in this build.',
     back: 'All tasks',
+    manyCrews: (crews: number, people: number) => `${crews} crews, ${people} people`,
     people: 'People',
     minutes: 'Minutes',
     minutesHint: 'quick / likely / slow',

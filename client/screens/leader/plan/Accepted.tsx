@@ -17,7 +17,7 @@ export function Accepted() {
   }, [accepted]);
   if (!accepted) return null;
   return (
-    <p ref={line} tabIndex={-1} role="status" className="notice row">
+    <p ref={line} tabIndex={-1} role="status" className="notice row accepted">
       {words.plan.accepted}{' '}
       <PageLink to={to('')} className="button">
         {words.plan.toBuild}

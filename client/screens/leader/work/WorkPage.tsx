@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { isAtWork } from '#domain/progress/standing.ts';
+import type { TaskState } from '#domain/progress/state.ts';
 import type { Task } from '#domain/tasks/task.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { Field } from '../../../parts/Field.tsx';
@@ -15,6 +17,7 @@ export function WorkPage() {
   const said = words.work;
   const tasks = filterTasks(state, filter, find, iso(Math.floor(now / 15_000) * 15_000));
   const phases = [...byPhase(tasks)];
+  const sought = find.trim() !== '' || filter !== 'open';
 
   if (state.work.tasks.length === 0) {
     return (
@@ -57,28 +60,46 @@ export function WorkPage() {
         </Field>
         <p role="status">{said.count(tasks.length, state.work.tasks.length)}</p>
       </search>
-      {tasks.length === 0 ? <p>{said.none}</p> : null}
-      {phases.map(([phase, some]) => (
-        <Phase key={phase} phase={phase} tasks={some} />
+      {tasks.length === 0 ? <p>{said.none}</p> : <p className="second small">{said.figures}</p>}
+      {phases.map(([phase, some], place) => (
+        <Phase
+          key={`${phase} ${sought}`}
+          phase={phase}
+          tasks={some}
+          // What was asked for is shown; else what is at work, or comes first.
+          open={sought || place === 0 || some.some(({ id }) => isUnderWay(state.tasks[id]))}
+        />
       ))}
     </>
   );
 }
 
-function Phase({ phase, tasks }: { readonly phase: string; readonly tasks: readonly Task[] }) {
+function isUnderWay(standing: TaskState | undefined): boolean {
+  return standing !== undefined && (isAtWork(standing) || standing.status === 'stopped');
+}
+
+type PhaseProps = {
+  readonly phase: string;
+  readonly tasks: readonly Task[];
+  readonly open: boolean;
+};
+
+function Phase({ phase, tasks, open }: PhaseProps) {
   const { state } = useBuild();
   const all = state.work.tasks.filter((task) => task.phase === phase);
   const done = all.filter(({ id }) => state.tasks[id]?.status === 'done').length;
   const said = words.work;
   return (
-    <section className="phase">
-      <h2>{said.phase(phase === '' ? said.noPhase : phase, done, all.length)}</h2>
+    <details className="phase" open={open}>
+      <summary>
+        <h2>{said.phase(phase === '' ? said.noPhase : phase, done, all.length)}</h2>
+      </summary>
       <ul>
         {tasks.map((task) => (
           <TaskRow key={task.id} task={task} />
         ))}
       </ul>
-    </section>
+    </details>
   );
 }
 
