@@ -24,7 +24,7 @@ const smallLine = 11;
 // Widths of a letter of the boxes' type, a little more than on average.
 const letter = 6.1;
 const smallLetter = 5.2;
-const heavier = 1.06;
+const heavier = 1.14;
 
 /** Edges and margins of a box beside its text, and the count of people at the end of the first line. */
 const edges = 20;

@@ -32,6 +32,8 @@ export const leaderWords = {
     inspectorPage: 'the hold points',
     commanderPage: 'the commander’s page',
     needs: 'Needs you now',
+    needsGo: 'What to do about it',
+    needsMore: (count: number) => `and ${count} more`,
     needsNothing: 'Nothing needs you now.',
     openTask: 'Open the task',
     seen: 'Seen',

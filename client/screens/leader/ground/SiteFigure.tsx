@@ -70,7 +70,7 @@ export function SiteFigure({ ground, bridge }: Props) {
         />
       </svg>
       <figcaption className="second small">
-        {notes.join(' · ')}
+        {notes.length > 0 ? `${notes.join(' · ')}.` : ''}
         {site.heightsKnown ? '' : ` ${words.span.heightsGuessed}`}
         {wide ? '' : ` ${upperFirst(waterWords(ground.water.rise))}. ${words.span.twiceAsTall}`}
       </figcaption>

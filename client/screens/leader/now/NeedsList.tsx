@@ -1,38 +1,23 @@
-import { useState } from 'react';
-import { usePorts } from '../../../data/ports/ports.ts';
-import { useBuild } from '../../../data/useBuild.ts';
 import { Button } from '../../../parts/Button.tsx';
 import { PageLink } from '../../../parts/PageLink.tsx';
 import { SaidLine } from '../../../parts/SaidLine.tsx';
 import { type Say, useSay } from '../../../parts/useSay.ts';
-import { iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { OfferNotice } from '../plan/OfferNotice.tsx';
 import { useLeader } from '../useLeader.ts';
-import { type Need, needsOf } from './needs.ts';
-
-/** Old notes are of no use once their number is long past; the list is kept short on the device. */
-const seenKept = 200;
+import { needsId } from './NeedsGlance.tsx';
+import type { Need } from './needs.ts';
+import type { Needs } from './useNeeds.ts';
 
 /** What needs the leader now, each with the one thing to do about it. */
-export function NeedsList() {
-  const { state, now, linkKey } = useBuild();
-  const { storage } = usePorts();
+export function NeedsList({ needs, take }: Needs) {
   const { said, busy, say } = useSay();
-  const storeKey = `spanwright.seen.${linkKey}`;
-  const [seen, setSeen] = useState<readonly string[]>(() => read(storage.read(storeKey)));
-  const minute = Math.floor(now / 60_000) * 60_000;
-  const needs = needsOf(state, iso(minute), new Set(seen));
-
-  function take(need: Need): void {
-    const next = [...seen, need.key].slice(-seenKept);
-    storage.write(storeKey, JSON.stringify(next));
-    setSeen(next);
-  }
 
   return (
     <section className="stack" aria-label={words.leader.needs}>
-      <h2>{words.leader.needs}</h2>
+      <h2 id={needsId} tabIndex={-1}>
+        {words.leader.needs}
+      </h2>
       <OfferNotice />
       {needs.length === 0 ? <p>{words.leader.needsNothing}</p> : null}
       <ul className="needs">
@@ -146,14 +131,5 @@ function NeedAction({ need, onSeen, say, busy }: ActionProps) {
       );
     case 'look':
       return look;
-  }
-}
-
-function read(text: string | null): readonly string[] {
-  try {
-    const kept: unknown = JSON.parse(text ?? '[]');
-    return Array.isArray(kept) ? kept.filter((one) => typeof one === 'string') : [];
-  } catch {
-    return [];
   }
 }

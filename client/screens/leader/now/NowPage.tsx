@@ -9,26 +9,38 @@ import { useLeader } from '../useLeader.ts';
 import { AnotherBuild } from './AnotherBuild.tsx';
 import { AskedFor } from './AskedFor.tsx';
 import { KeepOffLine } from './KeepOffLine.tsx';
+import { NeedsGlance } from './NeedsGlance.tsx';
 import { NeedsList } from './NeedsList.tsx';
 import { RunningBuild } from './RunningBuild.tsx';
+import { useNeeds } from './useNeeds.ts';
 
 /** The leader's home: when it opens, the bridge as it stands, what needs the leader, what every crew is at. */
 export function NowPage() {
   const { state, build, secret } = useBuild();
   const { go, to } = useLeader();
+  const all = useNeeds();
   const empty = state.work.tasks.length === 0;
   // Before there is a plan the one thing to do comes before what there is to see.
   const first = !empty && state.plan === null;
   return (
     <>
-      <OpeningHead more={state.plan ? <OpeningLink /> : null} />
+      <OpeningHead
+        more={
+          state.plan ? (
+            <>
+              <NeedsGlance needs={all.needs} />
+              <OpeningLink />
+            </>
+          ) : null
+        }
+      />
       {empty ? <p className="lead reading">{words.leader.noWorkMore}</p> : null}
-      {first ? <NeedsList /> : null}
+      {first ? <NeedsList {...all} /> : null}
       {empty ? null : <SpanFigure state={state} onTask={(task) => go(`work/${task}`)} />}
       <hr className="rule" />
       <div className="now-board">
         <div className="stack-wide">
-          {first ? null : <NeedsList />}
+          {first ? null : <NeedsList {...all} />}
           <KeepOffLine />
           <AskedFor />
           <AnotherBuild />
