@@ -130,7 +130,7 @@ export const planWords = {
   },
   links: {
     title: 'Links',
-    more: 'A link opens one page of this build for one person. Withdraw it when a phone is lost: its pages close at once. Renewing withdraws the old one and makes another.',
+    more: 'A link opens one page of this build for one person. Withdraw it when a phone is lost: its pages close at once. An address is shown once, when its link is made: renew a link to hand it out again, and the old one closes.',
     loading: 'Fetching the links',
     withdrawn: 'withdrawn',
     renew: 'Renew',

@@ -28,7 +28,7 @@ export const storesWords = {
     wanted: 'Wanted from',
     wantedFor: (task: string) => `for ${task}`,
     latest: 'At the latest',
-    between: (from: string, even: string, to: string) => `${from} to ${to}, evenly ${even}`,
+    between: (from: string, even: string, to: string) => `${from} to ${to}, even chance ${even}`,
     byPlan: (time: string) => `by plan ${time}`,
     ifLate: 'If it is later still',
     lateOpens: (by: string, opens: string, more: string) => `${by}: opens ${opens}, ${more}`,

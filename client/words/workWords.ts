@@ -51,6 +51,8 @@ export const workWords = {
     anyCrew: 'any crew',
     orWords: ' or ',
     tell: 'Tell for a crew',
+    startedAll: (crews: number) => `Started, all ${crews} crews`,
+    finishedAll: (crews: number) => `Done, all ${crews} crews`,
     tellMore: 'What the leader saw or heard; it stands in the record as said by you.',
     crew: 'Crew',
     started: 'Started',

@@ -18,7 +18,7 @@ const measured = {
 } as const;
 
 it.each(Object.keys(sizes) as Size[])(
-  'takes a leader from a measured gap to a bridge, an accepted plan and a time to open (%s)',
+  'takes a leader from a measured gap to a bridge, an accepted plan, a time to open and the start (%s)',
   async (size) => {
     const build = await openBuild(stage.site, { kind: 'empty' });
     const page = await stage.pages.open(build.page('leader'), { size });
@@ -76,5 +76,17 @@ it.each(Object.keys(sizes) as Size[])(
     const { plan, bridge } = await build.state();
     expect(bridge?.bays).toBe(11);
     expect(plan?.minutesToOpen).toBeGreaterThanOrEqual(plan?.lowerBound ?? Number.NaN);
+
+    // From the plan to the start: what comes first, told for all its crews at once.
+    await needs
+      .getByRole('listitem')
+      .filter({ hasText: /comes first, planned for \d\d:\d\d/ })
+      .getByRole('link', { name: 'Open the task' })
+      .click();
+    await page.getByRole('button', { name: /^Started, all \d+ crews$/ }).click();
+    const first = plan!.tasks.toSorted((a, b) => a.start - b.start)[0]!;
+    await expect
+      .poll(async () => (await build.state()).tasks[first.task]?.status, { timeout: 20_000 })
+      .toBe('at-work');
   },
 );

@@ -7,6 +7,7 @@ import { Field } from '../../../parts/Field.tsx';
 import { SaidLine } from '../../../parts/SaidLine.tsx';
 import { useSay } from '../../../parts/useSay.ts';
 import { words } from '../../../words/words.ts';
+import { TellForAll } from './TellForAll.tsx';
 
 /** The leader tells what a crew did: started, done, part done, stopped, goes on. */
 export function TellForCrew({ task }: { readonly task: Task }) {
@@ -51,6 +52,7 @@ export function TellForCrew({ task }: { readonly task: Task }) {
           {texts.resumed}
         </Button>
       </div>
+      <TellForAll task={task} crews={named} say={say} busy={busy} />
       <div className="row beside">
         <Field label={texts.why}>
           {(ties) => (
