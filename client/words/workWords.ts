@@ -51,6 +51,7 @@ export const workWords = {
     anyCrew: 'any crew',
     orWords: ' or ',
     tell: 'Tell for a crew',
+    peopleAll: (crews: number) => `People of ${crews} crews`,
     startedAll: (crews: number) => `Started, all ${crews} crews`,
     finishedAll: (crews: number) => `Done, all ${crews} crews`,
     tellMore: 'What the leader saw or heard; it stands in the record as said by you.',

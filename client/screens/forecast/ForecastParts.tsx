@@ -19,17 +19,23 @@ import './forecast.css';
 export function ForecastParts({ leader }: { readonly leader: boolean }) {
   const { state } = useBuild();
   const full = useFull();
+  // Before a plan there is nothing to compare: only what the forecast will rest on.
+  const planned = state.plan !== null;
   return (
     <div className="forecast">
       <OpeningHead />
       <FetchState fetched={full} />
-      <hr className="rule" />
-      <div className="forecast-board">
-        <Moved />
-        <Numbers />
-      </div>
-      <hr className="rule" />
-      <Course />
+      {planned ? (
+        <>
+          <hr className="rule" />
+          <div className="forecast-board">
+            <Moved />
+            <Numbers />
+          </div>
+          <hr className="rule" />
+          <Course />
+        </>
+      ) : null}
       {full.value?.frame?.forecast ? (
         <>
           <hr className="rule" />
@@ -39,7 +45,7 @@ export function ForecastParts({ leader }: { readonly leader: boolean }) {
           </div>
         </>
       ) : null}
-      {leader ? (
+      {leader && planned ? (
         <>
           <hr className="rule" />
           <div className="forecast-board">

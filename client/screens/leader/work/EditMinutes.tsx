@@ -7,6 +7,9 @@ import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
 import { type Three, ThreeNumbers, threeIn } from './ThreeNumbers.tsx';
 
+/** A task of more crews than this shows the people of each on demand. */
+const mostOpen = 3;
+
 /** Minutes and people of a task, as they are with the changes gathered so far. */
 export function EditMinutes({ task }: { readonly task: Task }) {
   const { state } = useBuild();
@@ -40,6 +43,23 @@ export function EditMinutes({ task }: { readonly task: Task }) {
     });
   }
 
+  const needs = draft.needs.map((need, at) => {
+    const crews = need.anyOf.map((crew) => crewLabel(state, crew)).join(texts.orWords);
+    const value = people[at];
+    if (!value) return null;
+    return (
+      <ThreeNumbers
+        // biome-ignore lint/suspicious/noArrayIndexKey: the needs of a task have nothing but their place
+        key={at}
+        legend={texts.peopleOf(crews === '' ? texts.anyCrew : crews)}
+        labels={[texts.leastPeople, texts.usualPeople, texts.mostPeople]}
+        value={value}
+        fault={tried && typedPeople[at] === null ? texts.peopleFault : null}
+        onChange={(next) => setPeople(people.map((one, place) => (place === at ? next : one)))}
+      />
+    );
+  });
+
   return (
     <form className="stack" onSubmit={gather} noValidate>
       <ThreeNumbers
@@ -49,22 +69,14 @@ export function EditMinutes({ task }: { readonly task: Task }) {
         fault={tried && !typedMinutes ? texts.minutesFault : null}
         onChange={setMinutes}
       />
-      {draft.needs.map((need, at) => {
-        const crews = need.anyOf.map((crew) => crewLabel(state, crew)).join(texts.orWords);
-        const value = people[at];
-        if (!value) return null;
-        return (
-          <ThreeNumbers
-            // biome-ignore lint/suspicious/noArrayIndexKey: the needs of a task have nothing but their place
-            key={at}
-            legend={texts.peopleOf(crews === '' ? texts.anyCrew : crews)}
-            labels={[texts.leastPeople, texts.usualPeople, texts.mostPeople]}
-            value={value}
-            fault={tried && typedPeople[at] === null ? texts.peopleFault : null}
-            onChange={(next) => setPeople(people.map((one, place) => (place === at ? next : one)))}
-          />
-        );
-      })}
+      {draft.needs.length > mostOpen ? (
+        <details className="quiet" open={tried && typedPeople.includes(null)}>
+          <summary>{texts.peopleAll(draft.needs.length)}</summary>
+          {needs}
+        </details>
+      ) : (
+        needs
+      )}
       <p>
         <Button type="submit">{texts.addChange}</Button>
       </p>
