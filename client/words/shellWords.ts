@@ -76,7 +76,7 @@ export const shellWords = {
     unreachable: 'The program does not answer.',
     again: 'Try again',
     starts: (when: string) => `starts ${when}`,
-    entries: (count: number) => `${count} entries`,
+    entries: (count: number) => (count === 1 ? '1 entry' : `${count} entries`),
     leaderLink: 'Make a leader’s link',
     demo: 'Demo',
     demoHalfBuilt: 'Start the demo half built',
