@@ -64,6 +64,7 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
     ...layout.holds.map(({ at }) => ({ top: y(at), bottom: y(at) + 4 })),
   ];
   const nowAt = minuteOf(state.start, now);
+  const nowShown = nowAt >= layout.from && nowAt <= layout.to;
   const duskAt = dusk === null ? null : minuteOf(state.start, dusk);
   const ticks = ticksEvery(Date.parse(state.start), layout.from, layout.to, 10);
 
@@ -82,13 +83,15 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
             </select>
           </label>
         ) : null}
-        <Button
-          onClick={() => {
-            nowLine.current?.scrollIntoView({ block: 'center' });
-          }}
-        >
-          {said.toNow}
-        </Button>
+        {nowShown ? (
+          <Button
+            onClick={() => {
+              nowLine.current?.scrollIntoView({ block: 'center' });
+            }}
+          >
+            {said.toNow}
+          </Button>
+        ) : null}
         <p className="second small">{said.legend(zoneName(now, state.zone))}</p>
       </div>
       <div
@@ -175,7 +178,7 @@ export function CrewColumns({ state, now, dusk, onTask }: Props) {
             </li>
           ))}
         </ol>
-        {nowAt >= layout.from && nowAt <= layout.to ? (
+        {nowShown ? (
           <div ref={nowLine} className="columns-now" style={{ top: y(nowAt) }}>
             <span>{said.now(time(nowAt))}</span>
           </div>

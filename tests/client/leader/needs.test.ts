@@ -109,6 +109,22 @@ describe('what needs the leader', () => {
     );
   });
 
+  it('counts people lent to a crew where they work, from when they do', () => {
+    const lent = [{ crew: 'left', people: 4, from: 0 }];
+    const crews = quiet.work.crews.map((one) => (one.id === 'right' ? { ...one, lent } : one));
+    const state = {
+      ...quiet,
+      work: { ...quiet.work, crews },
+      crews: { ...quiet.crews, left: { ...quiet.crews.left!, fit: 3 } },
+    };
+    // The right girder has lent more than it can spare: three of its seven are left, for six.
+    expect(sentences(state).filter((one) => one.startsWith('Left'))).toEqual([]);
+    const over = { ...lent[0]!, to: 1 };
+    const ended = crews.map((one) => (one.id === 'right' ? { ...one, lent: [over] } : one));
+    const later = { ...state, work: { ...state.work, crews: ended } };
+    expect(sentences(later).some((one) => one.startsWith('Left girder has 3 fit'))).toBe(true);
+  });
+
   it('says which work was started on the strength of something undone', () => {
     const state = standingSo('bay-10-left', { flagged: true, flaggedFor: ['bay-9-left'] }, quiet);
     expect(sentences(state)[0]).toContain('on the strength of Bay 9, left side (57)');

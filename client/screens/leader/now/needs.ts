@@ -1,8 +1,11 @@
+import { minutesBetween } from '#domain/progress/instants.ts';
 import { plannedTask } from '#domain/progress/plannedCrews.ts';
 import { isAtWork } from '#domain/progress/standing.ts';
 import type { BuildState, Event } from '#domain/progress/state.ts';
+import { workAsTold } from '#domain/progress/views/asTold.ts';
 import { holdUps } from '#domain/progress/views/holdUps.ts';
 import { crewLabel, inWords, taskLabel } from '#domain/progress/words.ts';
+import { strengths } from '#domain/schedule/strength.ts';
 import type { Task } from '#domain/tasks/task.ts';
 import { atMinute, clock } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
@@ -46,7 +49,7 @@ export function needsOf(state: BuildState, now: string, seen: ReadonlySet<string
     ...reports.filter(({ key }) => !key.startsWith('breach')),
     ...held(state, now),
     ...flagged(state),
-    ...weakCrews(state, seen),
+    ...weakCrews(state, now, seen),
     ...ownWork(state, seen),
     ...missing(state),
     ...notBegun(state, now, seen),
@@ -99,8 +102,9 @@ function flagged(state: BuildState): Need[] {
     });
 }
 
-/** Crews that have fewer fit people than a task still to come counts on. */
-function weakCrews(state: BuildState, seen: ReadonlySet<string>): Need[] {
+/** Crews that have fewer fit people from now (ISO 8601 UTC) on, lent and borrowed counted, than a task still to come counts on. */
+export function weakCrews(state: BuildState, now: string, seen: ReadonlySet<string>): Need[] {
+  const most = mostPeople(state, now);
   const wanted = new Map<string, number>();
   for (const { task, crews } of state.plan?.tasks ?? []) {
     if (state.tasks[task]?.status === 'done') continue;
@@ -109,7 +113,7 @@ function weakCrews(state: BuildState, seen: ReadonlySet<string>): Need[] {
     }
   }
   return [...wanted]
-    .map(([crew, planned]) => ({ crew, planned, fit: state.crews[crew]?.fit ?? planned }))
+    .map(([crew, planned]) => ({ crew, planned, fit: most.get(crew) ?? planned }))
     .filter(({ planned, fit }) => fit < planned)
     .map(({ crew, planned, fit }): Need => {
       const key = `weak ${crew} ${fit} ${planned}`;
@@ -125,6 +129,21 @@ function weakCrews(state: BuildState, seen: ReadonlySet<string>): Need[] {
       return { key, sentence, grave: false, can: 'lend' };
     })
     .filter(({ key }) => !seen.has(key));
+}
+
+/** The most people that each crew has at any one time from now on. */
+function mostPeople(state: BuildState, now: string): ReadonlyMap<string, number> {
+  const work = workAsTold(state);
+  const second = 60 * minutesBetween(state.start, now);
+  const steps = strengths(work);
+  return new Map(
+    work.crews.map(({ id }, row) => {
+      const ahead = (steps[row] ?? []).filter(
+        (_, at, all) => (all[at + 1]?.from ?? Number.POSITIVE_INFINITY) > second,
+      );
+      return [id, Math.max(0, ...ahead.map(({ people }) => people))];
+    }),
+  );
 }
 
 /** Least people that a task takes of a crew which alone can give them; 0 where others can, or none are needed. */

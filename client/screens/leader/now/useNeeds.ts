@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { usePorts } from '../../../data/ports/ports.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { iso } from '../../../words/units.ts';
@@ -19,7 +19,7 @@ export function useNeeds(): Needs {
   const storeKey = `spanwright.seen.${linkKey}`;
   const [seen, setSeen] = useState<readonly string[]>(() => read(storage.read(storeKey)));
   const minute = Math.floor(now / 60_000) * 60_000;
-  const needs = needsOf(state, iso(minute), new Set(seen));
+  const needs = useMemo(() => needsOf(state, iso(minute), new Set(seen)), [state, minute, seen]);
 
   function take(need: Need): void {
     const next = [...seen, need.key].slice(-seenKept);

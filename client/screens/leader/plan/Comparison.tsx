@@ -11,6 +11,7 @@ import { useSay } from '../../../parts/useSay.ts';
 import { atMinute, clock, iso, minutes, unbroken, upperFirst } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
 import { useDraft } from '../draft/DraftContext.ts';
+import { weakCrews } from '../now/needs.ts';
 import { gainWords } from './gain.ts';
 import { MovesList } from './MovesList.tsx';
 import { planFromNow } from './planFromNow.ts';
@@ -25,6 +26,8 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
   // Held still while the leader looks: the comparison is with the moment it was made for.
   const [inForce] = useState(() => planFromNow(state, now));
   const stale = basis < state.workNumber;
+  // What the plan in force counts on and no longer has: its times beside the new ones would be believed.
+  const [weak] = useState(() => (before ? weakCrews(state, iso(now), new Set()) : []));
 
   async function accept(): Promise<void> {
     const sent = await say('accept-plan', { proposal: proposal.proposal });
@@ -49,6 +52,11 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
               forecast={before.forecast}
               opening={inForce?.minutesToOpen ?? before.minutesToOpen}
             />
+            {weak.map(({ key, sentence }) => (
+              <p key={key} className="warn">
+                {sentence}
+              </p>
+            ))}
           </section>
         ) : null}
         <section className="stack" aria-label={texts.after}>
