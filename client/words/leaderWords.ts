@@ -46,10 +46,12 @@ export const leaderWords = {
     flagged: (task: string, under: string) =>
       `${task} was started on the strength of ${under}, which is no longer done.`,
     ownWork: (task: string) => `${task} was passed by somebody who built it.`,
-    weak: (crew: string, fit: number, planned: number) =>
-      `${crew} has ${fit} fit; the plan counts on ${planned}.`,
-    tooWeak: (crew: string, fit: number, task: string, least: number) =>
-      `${crew} has ${fit} fit, and ${task} takes at least ${least}: no plan can be made before it has more.`,
+    fit: (count: number) => `${count} fit`,
+    withLent: (count: number) => `${count} with those lent and borrowed`,
+    weak: (crew: string, has: string, planned: number) =>
+      `${crew} has ${has}; the plan counts on ${planned}.`,
+    tooWeak: (crew: string, has: string, task: string, least: number) =>
+      `${crew} has ${has}, and ${task} takes at least ${least}: no plan can be made before it has more.`,
     lend: 'Lend it people',
     planAgain: 'Plan again',
     noPlan: 'There is no plan yet: nobody knows who does what when.',

@@ -118,14 +118,17 @@ export function weakCrews(state: BuildState, now: string, seen: ReadonlySet<stri
     .map(({ crew, planned, fit }): Need => {
       const key = `weak ${crew} ${fit} ${planned}`;
       const name = crewLabel(state, crew);
+      // The crew's own line says how many are fit: where people are lent, this is another number and says why.
+      const has =
+        fit === state.crews[crew]?.fit ? words.leader.fit(fit) : words.leader.withLent(fit);
       const stuck = state.work.tasks.find(
         (task) => state.tasks[task.id]?.status !== 'done' && leastOf(task, crew) > fit,
       );
       if (!stuck) {
-        return { key, sentence: words.leader.weak(name, fit, planned), grave: false, can: 'plan' };
+        return { key, sentence: words.leader.weak(name, has, planned), grave: false, can: 'plan' };
       }
       const least = leastOf(stuck, crew);
-      const sentence = words.leader.tooWeak(name, fit, taskLabel(state, stuck.id), least);
+      const sentence = words.leader.tooWeak(name, has, taskLabel(state, stuck.id), least);
       return { key, sentence, grave: false, can: 'lend' };
     })
     .filter(({ key }) => !seen.has(key));
