@@ -4,7 +4,7 @@ export const planWords = {
     title: 'Plan',
     number: (count: number, time: string) => `Plan ${count}, accepted ${time}.`,
     none: 'There is no plan yet.',
-    noneMore: 'Make one: it takes about a second and is recorded only when you accept it.',
+    noneMore: 'Make one: it is recorded only when you accept it.',
     opens: (time: string) => `As accepted, by planned minutes, it opens ${time}.`,
     bound: (minutes: string) => `No other order could have opened more than ${minutes} earlier.`,
     boundMet: 'No other order could have opened earlier.',
@@ -50,6 +50,8 @@ export const planWords = {
     noCrews: 'There are no crews to plan with. Add them on “Crews”, then plan.',
     noWork: 'There is nothing to plan yet.',
     unreachable: 'No answer. The plan in force stands; try again.',
+    twoWays:
+      'A plan takes about a second. A search goes on for up to a minute and a half, shows the best so far and can be stopped.',
     search: 'Search for a better plan',
     searchFirst: 'Search for the best plan',
     searching: 'Searching for a better plan',

@@ -48,6 +48,7 @@ export function PlanAgain() {
           </>
         ) : null}
       </div>
+      {at.step === 'none' && why === null ? <p className="second small">{texts.twoWays}</p> : null}
       {at.step === 'planning' && at.search ? <SearchUnderWay id={at.id} /> : null}
       <div role="status">
         {at.step === 'planning' && !at.search ? (
