@@ -24,7 +24,7 @@ export const drawingWords = {
       `All times ${zone}. Solid done, hatched at work, dashed to come. Heavy edge: the chain that sets the opening. Band: everyone keeps off. Box at the right: hold point. Where a name has no room, the task’s number stands first.`,
     bands: 'Keep-off tasks',
     holds: 'Hold points',
-    band: (name: string) => `${name} · KEEP OFF`,
+    band: (name: string) => `KEEP OFF · ${name}`,
     ownPeople: (crew: string, people: number) => `${crew} ${people}`,
     box: (status: string, from: string, to: string) => `${status}, ${from} to ${to}.`,
     critical: 'On the chain that sets the opening.',
