@@ -1,6 +1,7 @@
 import { crewNow, type Job } from '#domain/progress/views/crewNow.ts';
 import type { Crew } from '#domain/tasks/work.ts';
 import { useBuild } from '../../data/useBuild.ts';
+import { crewStrength } from '../../parts/crewStrength.ts';
 import { JobLine } from '../../parts/JobLine.tsx';
 import { words } from '../../words/words.ts';
 import { callSigns } from './callSigns.ts';
@@ -31,14 +32,13 @@ function CrewNow({ crew, sign }: { readonly crew: Crew; readonly sign: string })
     ...jobs.now,
     ...(jobs.ready.length > 0 ? jobs.ready : jobs.next.slice(0, 1)),
   ];
+  const { fit, planned } = crewStrength(state, crew);
   return (
     <li className="crew-now">
       <h3>
         <b>{crew.name.slice(0, sign.length)}</b>
         {crew.name.slice(sign.length)}{' '}
-        <span className="second small">
-          {words.job.fit(state.crews[crew.id]?.fit ?? crew.people, crew.people)}
-        </span>
+        <span className="second small">{words.job.fit(fit, planned)}</span>
       </h3>
       <ul className="stack-tight">
         {shown.map((job) => (

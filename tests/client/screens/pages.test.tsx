@@ -183,7 +183,7 @@ describe('the drawings', () => {
     );
     for (const crew of state.work.crews) expect(text).toContain(crew.name);
     expect(text).toMatch(/Bay 9, right \(\d+\), 6 people, at work/);
-    expect(text).toMatch(/Move 4 · KEEP OFF .* done, \d\d:\d\d to \d\d:\d\d/);
+    expect(text).toMatch(/KEEP OFF · Move 4 .* done, \d\d:\d\d to \d\d:\d\d/);
   });
 });
 

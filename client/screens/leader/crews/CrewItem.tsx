@@ -1,5 +1,6 @@
 import type { Crew } from '#domain/tasks/work.ts';
 import { useBuild } from '../../../data/useBuild.ts';
+import { crewStrength } from '../../../parts/crewStrength.ts';
 import type { Say } from '../../../parts/useSay.ts';
 import { atMinute, clock, iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
@@ -30,15 +31,13 @@ export function CrewItem({ crew, say, busy }: Props) {
     crew.attached ? texts.attached : '',
     standing?.toldAt ? texts.told(clock(standing.toldAt, state.zone)) : '',
   ].filter(Boolean);
-  const weak = standing !== undefined && standing.fit < crew.people;
+  const { fit, planned } = crewStrength(state, crew);
   return (
     <li>
       <details>
         <summary>
           <strong>{crew.name}</strong>{' '}
-          <span className={weak ? 'warn' : ''}>
-            {texts.strength(standing?.fit ?? crew.people, crew.people)}
-          </span>
+          <span className={fit < planned ? 'warn' : ''}>{texts.strength(fit, planned)}</span>
           {standing && standing.hurt > 0 ? (
             <span className="warn">, {texts.hurt(standing.hurt)}</span>
           ) : null}

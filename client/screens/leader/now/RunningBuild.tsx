@@ -1,5 +1,6 @@
 import { crewNow } from '#domain/progress/views/crewNow.ts';
 import { useBuild } from '../../../data/useBuild.ts';
+import { crewStrength } from '../../../parts/crewStrength.ts';
 import { JobLine } from '../../../parts/JobLine.tsx';
 import { iso } from '../../../words/units.ts';
 import { words } from '../../../words/words.ts';
@@ -18,13 +19,11 @@ export function RunningBuild() {
           const jobs = crewNow(state, crew.id, seen);
           const waiting = jobs.ready.length > 0 ? jobs.ready : jobs.next.slice(0, 1);
           const shown = [...jobs.now, ...waiting];
+          const { fit, planned } = crewStrength(state, crew);
           return (
             <li key={crew.id}>
               <h3>
-                {crew.name}{' '}
-                <span className="second small">
-                  {words.job.fit(state.crews[crew.id]?.fit ?? crew.people, crew.people)}
-                </span>
+                {crew.name} <span className="second small">{words.job.fit(fit, planned)}</span>
               </h3>
               <ul className="stack-tight">
                 {shown.map((job) => (
