@@ -57,7 +57,9 @@ function Truck({ load }: { readonly load: StoresLoad }) {
               said.lateOpens(
                 minutes(by),
                 at(opens),
-                said.onAverage(`+${minutes(laterOnAverage ?? 0)}`),
+                Math.round(laterOnAverage ?? 0) > 0
+                  ? said.onAverage(minutes(laterOnAverage ?? 0))
+                  : said.noLater,
               ),
             )
             .join('; '),

@@ -85,8 +85,8 @@ export function delayFindings({ work, options, open, named }: Examined): Finding
     const tasks = some.map(({ task }) => task);
     const sentence =
       weight === 'mend'
-        ? `${named(tasks)}: critical by its start alone; however long it takes, the opening does not move. Say what waits for its finish.`
-        : `${named(tasks)}: critical by its start more than by its finish; it may run ${spare(some)} late before the opening moves. Leave it where the overlap is meant; else link to the finish.`;
+        ? `${named(tasks)}: the opening waits for its start alone; however long it takes, the opening does not move. Say what waits for its finish.`
+        : `${named(tasks)}: the opening waits for its start more than for its finish, so it may run ${spare(some)} late before the opening moves. Leave it so where the next is meant to begin while it runs; else let the next wait for its finish.`;
     return [{ kind: 'delay-test', weight, tasks, sentence, source: sources.delay }];
   }
 }
