@@ -49,7 +49,7 @@ export function GroundDesk() {
         </div>
         <div className="ground-answer stack-wide">
           <DesignAnswer design={design} />
-          <div className="stack no-print">
+          <div className="stack ground-choose no-print">
             {state.work.tasks.length > 0 ? <p className="second">{texts.chooseMore}</p> : null}
             {/* A bridge that cannot be is not offered: what would free it stands above. */}
             {design.design?.ok === false ? null : (
