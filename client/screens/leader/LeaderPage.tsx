@@ -60,7 +60,8 @@ export default function LeaderPage() {
     if (before.current === here) return;
     before.current = here;
     window.scrollTo(0, 0);
-    body.current?.focus();
+    // Without being scrolled to: the halt at the head stays in sight.
+    body.current?.focus({ preventScroll: true });
   }, [section, of]);
 
   return (

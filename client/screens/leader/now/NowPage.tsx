@@ -35,7 +35,11 @@ export function NowPage() {
         }
       />
       {empty ? <p className="lead reading">{words.leader.noWorkMore}</p> : null}
-      {first ? <NeedsList {...all} /> : null}
+      {first ? (
+        <div className="needs-first">
+          <NeedsList {...all} />
+        </div>
+      ) : null}
       {empty ? null : <SpanFigure state={state} onTask={(task) => go(`work/${task}`)} />}
       <hr className="rule" />
       <div className="now-board">

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { openingHeadline } from '#domain/brief/opening.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
 import { crewLabel, inWords } from '#domain/progress/words.ts';
@@ -29,13 +29,20 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
   // What the plan in force counts on and no longer has: its times beside the new ones would be believed.
   const [weak] = useState(() => (before ? weakCrews(state, iso(now), new Set()) : []));
 
+  const whole = useRef<HTMLElement>(null);
+  // What was asked for comes in sight where it would begin at the lower edge.
+  useEffect(() => {
+    const top = whole.current?.getBoundingClientRect().top ?? 0;
+    if (top > window.innerHeight / 2) whole.current?.scrollIntoView();
+  }, []);
+
   async function accept(): Promise<void> {
     const sent = await say('accept-plan', { proposal: proposal.proposal });
     if (sent.outcome === 'recorded') trial.accepted();
   }
 
   return (
-    <section className="comparison stack-wide" aria-label={texts.compare}>
+    <section ref={whole} className="comparison stack-wide" aria-label={texts.compare}>
       <h3 className="comparison-gain">
         {before ? texts.gained(upperFirst(gain)) : texts.firstPlan(minutes(plan.minutesToOpen))}
       </h3>

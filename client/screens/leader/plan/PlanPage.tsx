@@ -38,7 +38,7 @@ export function PlanPage() {
       )}
       <Accepted />
       <OfferNotice />
-      <div className="plan-board">
+      <div className={plan ? 'plan-board' : 'plan-board plan-first'}>
         <DraftList />
         <PlanAgain />
       </div>
