@@ -142,5 +142,8 @@ it('lets a broken limit stand only by a named higher authority, and shows that w
   const commander = await stage.pages.open(build.page('commander'));
   await commander.getByText('(by concession of Col Ansgar Reith, Bridging staff)').waitFor();
   const leader = await stage.pages.open(build.page('leader'));
-  await leader.getByText(/passed by SSgt Ruth Calder by concession of Col Ansgar Reith/).waitFor();
+  await leader
+    .getByRole('region', { name: 'Needs you now' })
+    .getByText(/passed by SSgt Ruth Calder by concession of Col Ansgar Reith/)
+    .waitFor();
 });

@@ -14,7 +14,7 @@ it('counts a truck at the tailgate on a phone: what is short names the task it s
   await truck.getByText('25 min late').waitFor();
   await truck.getByText('Wanted from').waitFor();
   await truck.getByText('At the latest').waitFor();
-  await truck.getByText(/15 min: opens \d\d:\d\d/).waitFor();
+  await truck.getByText(/15 min: opens .+ on average \(\d\d:\d\d.* by plan\)/).waitFor();
 
   // Nothing of the page sticks out at the side of a phone.
   const wide = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
