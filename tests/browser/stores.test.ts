@@ -11,7 +11,7 @@ it('counts a truck at the tailgate on a phone: what is short names the task it s
   await toLeaderPage(page, 'Stores');
   await page.getByRole('heading', { name: '30.6 t of stores on 6 trucks' }).waitFor();
   const truck = page.getByRole('listitem').filter({ hasText: 'Truck 5, deck for bays 6 to 11' });
-  await truck.getByText('25 min late').waitFor();
+  await truck.getByText(/25 min late$/).waitFor();
   await truck.getByText('Wanted from').waitFor();
   await truck.getByText('At the latest').waitFor();
   await truck.getByText(/15 min: opens .+ on average \(\d\d:\d\d.* by plan\)/).waitFor();
