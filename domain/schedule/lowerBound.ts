@@ -1,11 +1,9 @@
 import type { Compiled } from './compile.ts';
 import { type HeadsAndTails, headsAndTails } from './headsAndTails.ts';
+import { resourceGroups } from './resourceGroups.ts';
 
 /** Heads and tails tried as limits of an energy bound; more would cost more than they tell. */
 const mostLimits = 120;
-
-/** Sets of crews of which the work together is looked at. */
-const mostGroups = 24;
 
 /**
  * Seconds before which no plan can open: the longest path over links; and for every zone, every crew and every choice of
@@ -18,29 +16,11 @@ export function lowerBound(compiled: Compiled): number {
   for (let task = 0; task < compiled.count; task += 1) {
     bound = Math.max(bound, times.head[task]! + times.tail[task]!);
   }
-  for (const group of groupsOf(compiled)) {
+  for (const group of resourceGroups(compiled)) {
     const capacity = [...group].reduce((sum, of) => sum + compiled.capacity[of]!, 0);
     bound = Math.max(bound, energyBound(demandsOn(compiled, times, group), capacity));
   }
   return bound;
-}
-
-/** Every resource by itself, and the crews that any task can choose from together. */
-function groupsOf(compiled: Compiled): Set<number>[] {
-  const { count, wayHead, useHead, useOf, crewCount, capacity } = compiled;
-  const groups = new Map<string, Set<number>>();
-  for (let task = 0; task < count && groups.size < mostGroups; task += 1) {
-    const group = new Set<number>();
-    for (let use = useHead[wayHead[task]!]!; use < useHead[wayHead[task + 1]!]!; use += 1) {
-      if (useOf[use]! < crewCount) {
-        group.add(useOf[use]!);
-      }
-    }
-    if (group.size > 1) {
-      groups.set([...group].sort().join(), group);
-    }
-  }
-  return [...Array.from(capacity, (_, of) => new Set([of])), ...groups.values()];
 }
 
 type Demand = { readonly head: number; readonly rest: number; readonly energy: number };

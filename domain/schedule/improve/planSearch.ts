@@ -2,8 +2,6 @@ import type { Compiled } from '../compile.ts';
 import { priorityKeys } from '../priorities.ts';
 import { anyWay, sameWay } from '../schedule.ts';
 import { Random } from '../search/random.ts';
-import { boundSearch } from './boundSearch.ts';
-import type { CrowdBound } from './crowds/crowdBound.ts';
 import { freeing } from './freeing.ts';
 import { areAlike, type Individual, remember } from './individual.ts';
 import { keepOrders } from './keepOrders.ts';
@@ -11,6 +9,7 @@ import { otherWays } from './otherWays.ts';
 import { Placer } from './placer.ts';
 import { plainOf } from './plainOf.ts';
 import { Population } from './population.ts';
+import { Raising } from './raising.ts';
 import type { Found, SearchOptions } from './searchOptions.ts';
 import { tidy, tidyingTries } from './tidy.ts';
 import { usualAgain, usualTries } from './usualAgain.ts';
@@ -38,11 +37,7 @@ const fine = 1200;
 /** Windows in a row that gain nothing before the round ends. */
 const patience = 60;
 
-/**
- * Steps of the search for a bound for each schedule made, once so many schedules of a hundred tasks have been made; of
- * more tasks more, since it takes the longer to say anything.
- */
-const boundSteps = 1.5;
+/** The bound is raised once so many schedules of a hundred tasks have been made; of more tasks more. */
 const boundFrom = 1000;
 
 /** Different schedules remembered that open as early as the best. */
@@ -74,7 +69,7 @@ export class PlanSearch {
   #best: Individual | null = null;
   #equals: Individual[] = [];
   #gainedAt = 0;
-  #bounds: CrowdBound | null | undefined;
+  #raising: Raising | null = null;
   #windows: { readonly way: Int32Array; readonly search: WindowSearch } | null = null;
 
   /** Places the tasks with a 1 in `only` first. */
@@ -242,18 +237,16 @@ export class PlanSearch {
   }
 
   #raiseBound(schedules: number): void {
+    const { forBounds = this.#compiled, seed } = this.#options;
     const from = boundFrom * (this.#compiled.count / 100) ** 2;
-    if (this.#schedules < from || this.#isOver()) {
+    if (this.#schedules < from || !Raising.isFor(forBounds) || this.#isOver()) {
       return;
     }
     const { opening } = this.#best!;
-    if (this.#bounds === undefined) {
-      const { forBounds = this.#compiled } = this.#options;
-      const known = forBounds === this.#compiled ? this.#best : null;
-      this.#bounds = boundSearch(forBounds, this.#lower, opening, known);
-    }
-    this.#bounds?.run(Math.ceil(boundSteps * schedules));
-    const lower = Math.min(opening, this.#bounds?.lower ?? 0);
+    const known = forBounds === this.#compiled ? this.#best : null;
+    this.#raising ??= new Raising(forBounds, this.#lower, opening, known, seed);
+    this.#raising.run(schedules, () => this.#options.shouldStop?.() === true);
+    const lower = Math.min(opening, this.#raising.lower);
     if (lower > this.#lower) {
       this.#lower = lower;
       this.#tell();
