@@ -5,15 +5,16 @@ import { Random } from '../search/random.ts';
 import { freeing } from './freeing.ts';
 import { areAlike, type Individual, remember } from './individual.ts';
 import { keepOrders } from './keepOrders.ts';
+import { mayBeManned } from './manned/mannedProblem.ts';
+import { bredInWork, mannedStint } from './manned/mannedStint.ts';
 import { otherWays } from './otherWays.ts';
 import { Placer } from './placer.ts';
-import { plainOf } from './plainOf.ts';
 import { Population } from './population.ts';
 import { Raising } from './raising.ts';
 import type { Found, SearchOptions } from './searchOptions.ts';
 import { tidy, tidyingTries } from './tidy.ts';
 import { usualAgain, usualTries } from './usualAgain.ts';
-import { WindowSearch } from './windowSearch.ts';
+import { WindowRounds } from './windowRounds.ts';
 import { withTheRest } from './withTheRest.ts';
 
 /** Schedules of the first stint; each stint is so many times longer than the one before. */
@@ -29,10 +30,6 @@ const resolvedOthers = 0.25;
 
 /** Larger orders of work are only bred: a window is solved with all of them in sight. */
 const mostToResolve = 600;
-
-/** Into how many units a build is cut where windows are re-solved: few are quick, many are close. */
-const coarse = 300;
-const fine = 1200;
 
 /** Windows in a row that gain nothing before the round ends. */
 const patience = 60;
@@ -51,9 +48,10 @@ const vain = 60_000;
 const vainTimes = 3;
 
 /**
- * Anytime search over orders and ways: a schedule from each priority rule, a population bred from them, then windows of
- * the best schedules re-solved exactly with the ways they have, and stretches of them freed for other ways and people, in
- * ever longer stints. Between times it raises the bound.
+ * Anytime search over orders and ways: a schedule from each priority rule, a population bred from them, in the work
+ * itself and on a plain network with ways, stretches of the best freed, then windows of the best schedules re-solved
+ * exactly with the ways they have, and tried again with other ways; in ever longer stints. Between times it raises the
+ * bound.
  */
 export class PlanSearch {
   readonly #compiled: Compiled;
@@ -65,12 +63,13 @@ export class PlanSearch {
   readonly #isOverNow = () => this.#isOver();
   readonly #noteNow = (opening: number) => this.#note(opening);
   readonly #resolved: number;
+  readonly #mayMan: boolean;
+  readonly #windows: WindowRounds;
   #lower: number;
   #best: Individual | null = null;
   #equals: Individual[] = [];
   #gainedAt = 0;
   #raising: Raising | null = null;
-  #windows: { readonly way: Int32Array; readonly search: WindowSearch } | null = null;
 
   /** Places the tasks with a 1 in `only` first. */
   constructor(compiled: Compiled, options: SearchOptions, only: Uint8Array) {
@@ -84,6 +83,8 @@ export class PlanSearch {
     );
     this.#rules = priorityKeys(compiled);
     this.#resolved = resolved - (resolved - resolvedOthers) * compiled.otherPeople;
+    this.#mayMan = this.#mayResolve && mayBeManned(compiled);
+    this.#windows = new WindowRounds(this.#placer, this.#random, this.#noteNow, this.#isOverNow);
     this.#lower = options.bound;
   }
 
@@ -93,7 +94,14 @@ export class PlanSearch {
     let stint = firstStint;
     // Always the same stints, so that more effort goes on where less leaves off and is never worse.
     for (let until = stint; ; until += stint) {
-      this.#breed(until - (this.#mayResolve ? this.#resolved * stint : 0), stint);
+      const began = until - stint;
+      // The first stint is for a good plan at once, which the work itself gives soonest.
+      const isManned = this.#mayMan && stint > firstStint;
+      const resolvedNow = this.#mayResolve ? this.#resolved : 0;
+      this.#breed(began + stint * (isManned ? bredInWork : 1 - resolvedNow), stint);
+      if (isManned) {
+        this.#man(began, stint);
+      }
       this.#resolve(until);
       if (this.#isOver() || this.#best === null) {
         break;
@@ -170,6 +178,26 @@ export class PlanSearch {
     }
   }
 
+  #man(began: number, stint: number): void {
+    if (this.#best === null || this.#isOver()) {
+      return;
+    }
+    const host = {
+      placer: this.#placer,
+      random: this.#random,
+      rules: this.#rules,
+      equals: () => this.#equals,
+      schedules: () => this.#schedules,
+      isOver: this.#isOverNow,
+      note: this.#noteNow,
+      raiseBound: (schedules: number) => this.#raiseBound(schedules),
+    };
+    mannedStint(host, began, stint);
+    if (!this.#isOver()) {
+      this.#justify(this.#best);
+    }
+  }
+
   get #mayResolve(): boolean {
     return this.#compiled.count <= mostToResolve && this.#placer.only === this.#compiled.toOpen;
   }
@@ -189,27 +217,14 @@ export class PlanSearch {
       } else {
         const from =
           stuck % 3 === 2 ? otherWays(this.#placer, this.#random, base, this.#noteNow) : base;
-        if (from) {
-          this.#round(from, stuck % 3 === 1 ? fine : coarse);
+        const { opening } = this.#best;
+        const made = from && this.#windows.round(from, opening, stuck % 3 === 1, patience);
+        if (made && !this.#isOver()) {
+          this.#justify(made);
         }
       }
       stuck = this.#best.opening < before ? 0 : stuck + 1;
       this.#raiseBound(this.#schedules - spent);
-    }
-  }
-
-  #round(base: Individual, units: number): void {
-    const { now, pinned } = this.#placer;
-    let last: Individual | null = null;
-    this.#windowsOf(base, units).round(base, patience, (key) => {
-      now.way.set(base.way);
-      pinned.fill(sameWay);
-      const opening = this.#placer.forward(key);
-      this.#note(opening);
-      last = opening < Number.POSITIVE_INFINITY ? remember(now, opening) : last;
-    });
-    if (last && !this.#isOver()) {
-      this.#justify(last);
     }
   }
 
@@ -221,19 +236,6 @@ export class PlanSearch {
     pinned.fill(anyWay);
     this.#placer.pushToEnd(opening);
     this.#note(this.#placer.forward(now.start));
-  }
-
-  /** Windows with the same ways and unit go on from what they have learned. */
-  #windowsOf(base: Individual, units: number): WindowSearch {
-    const unit = Math.max(1, Math.round(this.#best!.opening / units));
-    const known = this.#windows;
-    if (known?.search.view.unit === unit && known.way.every((way, at) => way === base.way[at])) {
-      return known.search;
-    }
-    const view = plainOf(this.#compiled, base.way, unit);
-    const search = new WindowSearch(view, this.#placer, this.#random, this.#isOverNow);
-    this.#windows = { way: base.way, search };
-    return search;
   }
 
   #raiseBound(schedules: number): void {
