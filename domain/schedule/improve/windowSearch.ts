@@ -1,6 +1,6 @@
 import { ExactSolver } from '../exact/solver.ts';
 import type { Effort } from '../search/decoder.ts';
-import { orderByKey, Scratch } from '../search/orders.ts';
+import { orderByKey, raiseAlong, Scratch } from '../search/orders.ts';
 import type { Random } from '../search/random.ts';
 import { type Individual as PlainIndividual, Sides } from '../search/sides.ts';
 import { Windows } from '../search/windows.ts';
@@ -87,6 +87,7 @@ export class WindowSearch {
   #placed(base: Individual): PlainIndividual {
     const { numbers } = this.view;
     const keys = Int32Array.from(numbers, (number) => (number < 0 ? -1 : base.start[number]!));
+    raiseAlong(this.view.problem.before, keys);
     const order = new Int32Array(keys.length);
     orderByKey(keys, order, new Scratch(keys.length));
     return this.#sides.decode(0, order)!;

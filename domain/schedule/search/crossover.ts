@@ -1,4 +1,4 @@
-import { orderByKey, Scratch } from './orders.ts';
+import { orderByKey, raiseAlong, Scratch } from './orders.ts';
 import type { Problem } from './problem.ts';
 import type { Random } from './random.ts';
 import type { Individual, Sides } from './sides.ts';
@@ -89,11 +89,7 @@ export class Crossover {
         keys[task] = Math.min(keys[task]!, keys[after.task[arc]!]!);
       }
     }
-    for (let task = 0; task < tasks; task++) {
-      for (let arc = before.first[task]!; arc < before.first[task + 1]!; arc++) {
-        keys[task] = Math.max(keys[task]!, keys[before.task[arc]!]!);
-      }
-    }
+    raiseAlong(before, keys);
   }
 
   /** Swaps a neighbour here and there. */

@@ -1,3 +1,5 @@
+import type { Arcs } from './problem.ts';
+
 /** Puts the tasks in order of rising key into `order`; equal keys keep the order of the task numbers. */
 export function orderByKey(keys: Int32Array, order: Int32Array, scratch: Scratch): void {
   const tasks = order.length;
@@ -22,6 +24,22 @@ export function orderByKey(keys: Int32Array, order: Int32Array, scratch: Scratch
   for (let task = 0; task < tasks; task++) counts[keys[task]! - least + 1]! += 1;
   for (let key = 1; key <= span; key++) counts[key]! += counts[key - 1]!;
   for (let task = 0; task < tasks; task++) order[counts[keys[task]! - least]!++] = task;
+}
+
+/**
+ * Makes keys rise along arcs, so that nothing is placed before what it waits for: by a start-link or a negative wait a
+ * task may start, or seen from the end finish, before the one it comes after.
+ */
+export function raiseAlong(
+  { first, task: earlier }: Pick<Arcs, 'first' | 'task'>,
+  keys: Int32Array,
+): void {
+  for (let task = 0; task < keys.length; task++) {
+    for (let arc = first[task]!, end = first[task + 1]!; arc < end; arc++) {
+      const early = keys[earlier[arc]!]!;
+      if (early > keys[task]!) keys[task] = early;
+    }
+  }
 }
 
 const COUNTED = 16;

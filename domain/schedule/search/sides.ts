@@ -1,5 +1,5 @@
 import { Decoder, type Effort, GIVEN_UP } from './decoder.ts';
-import { orderByKey, Scratch } from './orders.ts';
+import { orderByKey, raiseAlong, Scratch } from './orders.ts';
 import { mirror, type Problem } from './problem.ts';
 
 /** Which way time runs: 0 forwards, 1 backwards from the end. */
@@ -16,6 +16,8 @@ export type Individual = {
 export class Sides {
   readonly problems: readonly [Problem, Problem];
   readonly #decoders: readonly [Decoder, Decoder];
+  /** By side: whether a task may start before one that it waits for. */
+  readonly #mayOvertake: readonly [boolean, boolean];
   readonly #keys: Int32Array;
   readonly #order: Int32Array;
   readonly #scratch: Scratch;
@@ -24,6 +26,7 @@ export class Sides {
     const turned = mirror(problem);
     this.problems = [problem, turned];
     this.#decoders = [new Decoder(problem, effort), new Decoder(turned, effort)];
+    this.#mayOvertake = [anyNegative(problem), anyNegative(turned)];
     this.#keys = new Int32Array(problem.tasks);
     this.#order = new Int32Array(problem.tasks);
     this.#scratch = new Scratch(problem.tasks);
@@ -47,10 +50,16 @@ export class Sides {
   }
 
   #lastFirst({ side, starts, length }: Individual): Int32Array {
+    const turned = other(side);
     this.#keys.set(flip(this.problems[side].durations, starts, length));
+    if (this.#mayOvertake[turned]) raiseAlong(this.problems[turned].before, this.#keys);
     orderByKey(this.#keys, this.#order, this.#scratch);
     return this.#order;
   }
+}
+
+function anyNegative({ before }: Problem): boolean {
+  return before.lag.some((lag) => lag < 0);
 }
 
 function other(side: Side): Side {

@@ -1,5 +1,5 @@
 import type { Effort } from '../../search/decoder.ts';
-import { orderByKey, Scratch } from '../../search/orders.ts';
+import { orderByKey, raiseAlong, Scratch } from '../../search/orders.ts';
 import { givenUp, MannedDecoder } from './mannedDecoder.ts';
 import type { MannedProblem } from './mannedProblem.ts';
 
@@ -40,14 +40,7 @@ export class MannedSides {
     limit: number,
   ): Manned | null {
     const { before, tasks } = this.problems[side];
-    for (let task = 0; task < tasks; task += 1) {
-      for (let at = before.first[task]!; at < before.first[task + 1]!; at += 1) {
-        const early = keys[before.task[at]!]!;
-        if (early > keys[task]!) {
-          keys[task] = early;
-        }
-      }
-    }
+    raiseAlong(before, keys);
     orderByKey(keys, this.#order, this.#scratch);
     const starts = new Int32Array(tasks);
     const length = this.#decoders[side].decode(this.#order, ways, open, starts, limit);
