@@ -1,5 +1,5 @@
 import type { Fault } from '../../fault.ts';
-import { good, type Result } from '../../result.ts';
+import type { Result } from '../../result.ts';
 import { applyChanges, type Change } from '../../tasks/change.ts';
 import type { Crew, Work } from '../../tasks/work.ts';
 import { minutesBetween } from '../instants.ts';
@@ -37,16 +37,37 @@ export function changedAsTold(
   state: BuildState,
   changes: readonly Change[],
 ): Result<Work, Fault[]> {
-  const changed = applyChanges(workAsTold(state), changes);
-  if (!changed.ok) return changed;
-  const crews = changed.value.crews.map((crew) => crewSinceTold(state, crew));
-  return good({ ...changed.value, crews });
+  return applyChanges(
+    workAsTold(state),
+    changes.map((change): Change => {
+      if (change.kind === 'crew') return { ...change, crew: crewSinceTold(state, change.crew) };
+      return change.kind === 'crew-hours' ? sinceTold(state, change.crew, change) : change;
+    }),
+  );
 }
 
-/** The crew without the steps of its strength that a later tell has overtaken. */
+/** The crew without what a later tell of its strength has overtaken. */
 export function crewSinceTold(state: BuildState, crew: Crew): Crew {
-  const { toldAt = null } = state.crews[crew.id] ?? {};
-  if (toldAt === null || !crew.strength) return crew;
+  return sinceTold(state, crew.id, crew);
+}
+
+/**
+ * Without steps of strength before it was told, and without people who were lent or rested but were back by then: those
+ * who are fit now need not have been enough for that.
+ */
+function sinceTold<Hours extends Pick<Crew, 'strength' | 'lent' | 'rests'>>(
+  state: BuildState,
+  crew: string,
+  hours: Hours,
+): Hours {
+  const { toldAt = null } = state.crews[crew] ?? {};
+  if (toldAt === null) return hours;
   const told = minutesBetween(state.start, toldAt);
-  return { ...crew, strength: crew.strength.filter(({ from }) => from > told) };
+  const { strength, lent, rests } = hours;
+  return {
+    ...hours,
+    ...(strength && { strength: strength.filter(({ from }) => from > told) }),
+    ...(lent && { lent: lent.filter(({ to }) => to === undefined || to > told) }),
+    ...(rests && { rests: rests.filter(({ to, people }) => people === undefined || to > told) }),
+  };
 }

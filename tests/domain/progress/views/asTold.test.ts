@@ -85,6 +85,25 @@ describe('changes to the order of work as told', () => {
     });
   });
 
+  it('are not refused for people who were back from a rest or from another crew before fewer were told', () => {
+    const given = site();
+    const over: Change = {
+      ...hours,
+      lent: [{ crew: 'left', people: 4, from: 5, to: 10 }],
+      rests: [
+        { from: 10, to: 20, people: 5 },
+        { from: 20, to: 25 },
+      ],
+    };
+    given.send('tell-strength', { crew: 'right', fit: 3 }, { by: dale, at: 30 });
+    const changed = changedAsTold(given.state, [over]);
+    expect(changed.ok && changed.value.crews[1]).toMatchObject({
+      people: 3,
+      lent: [],
+      rests: [{ from: 20, to: 25 }],
+    });
+  });
+
   it('that lend more than are fit are refused with their place', () => {
     const given = site();
     const lent = [{ crew: 'left', people: 6, from: 60, to: 90 }];
