@@ -109,6 +109,20 @@ describe('what needs the leader', () => {
     );
   });
 
+  it('does not say that no plan can be made for work that goes on with fewer than it takes', () => {
+    const weak = { ...quiet.crews, left: { ...quiet.crews.left!, fit: 1 } };
+    const tasks = Object.fromEntries(
+      Object.entries(quiet.tasks).map(([id, task]) => [
+        id,
+        { ...task, status: task.status === 'done' ? task.status : ('at-work' as const) },
+      ]),
+    );
+    const need = needsOf({ ...quiet, crews: weak, tasks }, before, none).find(({ key }) =>
+      key.startsWith('weak left'),
+    );
+    expect(need).toMatchObject({ can: 'plan' });
+  });
+
   it('counts people lent to a crew where they work, from when they do', () => {
     const lent = [{ crew: 'left', people: 4, from: 0 }];
     const crews = quiet.work.crews.map((one) => (one.id === 'right' ? { ...one, lent } : one));

@@ -122,7 +122,7 @@ export function weakCrews(state: BuildState, now: string, seen: ReadonlySet<stri
       const has =
         fit === state.crews[crew]?.fit ? words.leader.fit(fit) : words.leader.withLent(fit);
       const stuck = state.work.tasks.find(
-        (task) => state.tasks[task.id]?.status !== 'done' && leastOf(task, crew) > fit,
+        (task) => isToPlan(state, task) && leastOf(task, crew) > fit,
       );
       if (!stuck) {
         return { key, sentence: words.leader.weak(name, has, planned), grave: false, can: 'plan' };
@@ -147,6 +147,12 @@ function mostPeople(state: BuildState, now: string): ReadonlyMap<string, number>
       return [id, Math.max(0, ...ahead.map(({ people }) => people))];
     }),
   );
+}
+
+/** Whether a plan made now would give it people: what is at work goes on with those it has. */
+function isToPlan({ tasks }: BuildState, { id }: Task): boolean {
+  const status = tasks[id]?.status;
+  return status !== 'done' && status !== 'at-work';
 }
 
 /** Least people that a task takes of a crew which alone can give them; 0 where others can, or none are needed. */
