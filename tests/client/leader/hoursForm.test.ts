@@ -135,6 +135,25 @@ describe('The hours of a crew as typed', () => {
     });
   }
 
+  it('are kept to the minute where the build starts some seconds into one', () => {
+    const site = { ...smallBuild, start: smallBuild.start.replace(/00(\.000)?Z$/, '40Z') };
+    const crew = {
+      ...left,
+      from: 0,
+      to: 390,
+      lent: [],
+      strength: [],
+      rests: [{ from: 60, to: 90 }],
+    };
+    const change = (more: Partial<TypedHours>) => {
+      const { hours } = hoursIn({ ...typedHoursOf(crew, site), ...more }, site, []);
+      return hours && Object.keys(hoursChange(crew, hours));
+    };
+    expect(change({})).toEqual(['kind', 'crew']);
+    expect(change({ to: '18:01' })).toEqual(['kind', 'crew', 'to']);
+    expect(change({ to: '17:59' })).toEqual(['kind', 'crew', 'to']);
+  });
+
   it('give every new line a key of its own', () => {
     expect(freshKey([])).toBe(0);
     expect(freshKey([{ key: 3 }, { key: 1 }])).toBe(4);

@@ -64,8 +64,9 @@ export function hoursIn(
     const at = text.trim() === '' ? null : readSiteTime(text, zone, start);
     const minutes = at === null ? null : minuteOf(start, at);
     if (minutes === null && (wanted || text.trim() !== '')) faults[field] = said.time;
-    if (minutes !== null && minutes < 0) faults[field] = said.early;
-    return minutes;
+    // A build may start some seconds into a minute: that minute is still not before it.
+    if (minutes !== null && minutes <= -1) faults[field] = said.early;
+    return minutes === null ? null : Math.max(0, minutes);
   };
   const count = (field: string, text: string, least: number, sentence: string): number => {
     const good = /^\d{1,3}$/.test(text.trim()) && Number(text) >= least && Number(text) <= 500;
@@ -147,13 +148,15 @@ export function hoursChange(crew: Crew, hours: Omit<CrewHours, 'kind' | 'crew'>)
   };
 }
 
-/** The same to the minute: times are typed in whole minutes of the clock and kept in minutes after the start. */
-function alike(one: unknown, other: unknown): boolean {
-  if (typeof one === 'number' && typeof other === 'number') return Math.abs(one - other) < 1;
-  if (!isThing(one) || !isThing(other)) return one === other;
-  const keys = Object.keys(one);
+/** The same to the minute: of a time that is kept, whole minutes of the clock are shown and typed. */
+function alike(typed: unknown, kept: unknown): boolean {
+  if (typeof typed === 'number' && typeof kept === 'number') {
+    return typed <= kept && kept < typed + 1;
+  }
+  if (!isThing(typed) || !isThing(kept)) return typed === kept;
+  const keys = Object.keys(typed);
   return (
-    keys.length === Object.keys(other).length && keys.every((key) => alike(one[key], other[key]))
+    keys.length === Object.keys(kept).length && keys.every((key) => alike(typed[key], kept[key]))
   );
 }
 
