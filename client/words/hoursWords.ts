@@ -61,7 +61,7 @@ export const hoursWords = {
       early: 'That is before the build starts.',
       order: '“To” must be later than “from”.',
       window: '“Goes off” must be later than “comes on”.',
-      overlap: 'It begins before the rest before it ends: rests of one crew follow each other.',
+      overlap: 'Another rest of this crew is not over by then: let one end before the next begins.',
       twice: 'Another change of strength stands at this time.',
       short: (crew: string, missing: string, time: string) =>
         `${crew} would have ${missing} more lent or resting than there are at ${time}: lend fewer, or at another time.`,
