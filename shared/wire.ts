@@ -162,9 +162,11 @@ export const Proposal = Type.Object(
     proposal: CommandId,
     /** Record number that it was made on. */
     basis: Type.Integer({ minimum: 0 }),
+    /** From then on both plans are seen. */
+    madeFor: Instant,
     plan: Plan,
     forecast: Forecast,
-    /** The plan in force and its forecast from now; null before the first plan. */
+    /** The plan in force: its opening as it was accepted, and its forecast from now; null before the first plan. */
     before: Type.Union([
       Type.Object({ minutesToOpen: Type.Number(), forecast: Forecast }, closed),
       Type.Null(),

@@ -24,6 +24,10 @@ export const PlanOffer = Type.Object(
   {
     /** Minutes earlier; negative is later; 0 where `needed`. */
     gain: Type.Number(),
+    /** Minutes after the start at which the new plan opens, kept to from now on. */
+    opens: Type.Number(),
+    /** The same of the plan in force, with the people there are; null when it is for other tasks. */
+    acceptedOpens: Type.Union([Type.Number(), Type.Null()]),
     changedOrders: Type.Integer({ minimum: 0 }),
     /** Ids of the crews that hear of a change. */
     crews: Type.Array(Type.String()),

@@ -70,6 +70,7 @@ export const planWords = {
     take: 'Stop and take the best so far',
     giveUp: 'Give up',
     gained: (sentence: string) => `${sentence}.`,
+    gainedBy: 'That is by planned minutes. By the forecast:',
     hear: (crews: string) => `Who hears of a change: ${crews}.`,
     offer: 'A fresh plan',
     offerMore: (gain: string) =>

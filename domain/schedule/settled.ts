@@ -51,10 +51,7 @@ export function settlePast(manning: Manning, past: Past | undefined): Result<Set
 }
 
 function settle(manning: Manning, task: Task, happened: PastTask, now: number): Settled {
-  const stretch = stretchOf(
-    task.needs,
-    task.needs.length === happened.crews.length ? happened.crews.map(({ people }) => people) : [],
-  );
+  const stretch = stretchAsManned(task, happened.crews);
   const start = Math.round(happened.start * 60);
   const { crews } = happened;
   if (happened.status === 'done') {
@@ -68,4 +65,9 @@ function settle(manning: Manning, task: Task, happened: PastTask, now: number): 
   const left = happened.part ? Math.round(whole * (1 - happened.part)) : whole;
   const finish = Math.max(now, pace ? finishAt(pace, from, left) : from + left);
   return { start, finish, atWork: true, crews, stretch };
+}
+
+/** Minutes with the people who have begun a task over minutes with the usual people. */
+export function stretchAsManned({ needs }: Task, crews: PastTask['crews']): number {
+  return stretchOf(needs, needs.length === crews.length ? crews.map(({ people }) => people) : []);
 }

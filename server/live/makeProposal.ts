@@ -37,6 +37,7 @@ export async function makeProposal(
   }
   const work = changed.value;
   const { plan: inForce, number: basis } = state;
+  const accepted = inForce && { work: asTold, plan: inForce };
   const past = pastOf(state, now);
   const shape = inForce?.shape ?? 'pert';
   const found = await find?.({ work, past, shape, accepted: inForce });
@@ -50,15 +51,14 @@ export async function makeProposal(
       askedFor: minutesAskedFor(state),
       runs,
       seed: seedOf(build),
-      inForce: inForce && { work: asTold, plan: inForce },
+      inForce: accepted,
       found: found?.value ?? null,
     },
     options,
   );
   if (!planned.ok) return planned;
   const { plan, forecast, before } = planned.value;
-  const earlier = changes.length > 0 && before ? before.forecast.p50 - forecast.p50 : null;
-  const { gain, offer } = gainOf(work, plan, inForce, past.now, earlier);
-  const shown = { proposal: id, basis, plan, forecast, before, gain, offer };
+  const { gain, offer } = gainOf({ work, plan }, accepted, past, changes.length > 0);
+  const shown = { proposal: id, basis, madeFor: now, plan, forecast, before, gain, offer };
   return good({ build, basis, work, plan, gain, shown });
 }

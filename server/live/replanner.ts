@@ -130,7 +130,7 @@ export class Replanner {
     const { shape } = accepted;
     const found = await searcher.search({ work, past, shape, accepted, seconds }, { signal });
     if (!found.ok) return null;
-    const weighed = offerOf(work, accepted, found.value, past.now);
+    const weighed = offerOf({ work, plan: found.value }, { work, plan: accepted }, past);
     if (!isWorthOffering(weighed) || this.#wasDeclined(accepted, weighed.gain)) return null;
     const id = ids.long();
     const find = async () => found;

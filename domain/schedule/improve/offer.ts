@@ -1,13 +1,17 @@
-import type { Work } from '../../tasks/work.ts';
+import type { Past } from '../past.ts';
 import type { Plan } from '../plan.ts';
-import { carriedOn } from './carriedOn.ts';
 import { changedOrders, type Order } from './changedOrders.ts';
+import { begunOf, hindrance, opensKeptTo, type PlannedWork } from './keptTo.ts';
 import { isWorthChanging } from './stability.ts';
 
 /** What a new plan brings over the accepted one and what it costs. */
 export type Offer = {
-  /** Minutes that the new plan opens earlier than the accepted one kept to from now on; negative when later. */
+  /** Minutes that the new plan opens earlier than the accepted one, both kept to from now on; negative when later. */
   readonly gain: number;
+  /** Minutes after the start of the build at which the new plan opens when it is kept to from now on. */
+  readonly opens: number;
+  /** The same of the accepted plan, done with the people there are; null when it is for other tasks. */
+  readonly acceptedOpens: number | null;
   /** Tasks not yet begun that go to another crew, other people or another place in a crew's order. */
   readonly changedOrders: number;
   /** Ids of the crews that hear of a change, in the order of the work. */
@@ -16,18 +20,24 @@ export type Offer = {
   readonly needed: boolean;
 };
 
-/** Compares a plan made at `nowMinutes` with the accepted one, both from now on. `work` is what `fresh` was made for. */
-export function offerOf(work: Work, accepted: Plan, fresh: Plan, nowMinutes: number): Offer {
-  const begun = new Set(
-    fresh.tasks.filter(({ reason }) => reason.kind === 'past').map(({ task }) => task),
-  );
-  const changed = changedOrders(ordersOf(accepted, begun), ordersOf(fresh, begun));
-  const opens = carriedOn(work, accepted, fresh, nowMinutes);
+/**
+ * Compares a plan made at `past.now` with the accepted one, each in its own work, both by the same rule from now on:
+ * the course they take with what has happened, with loads as they are told and with the dark.
+ */
+export function offerOf(fresh: PlannedWork, accepted: PlannedWork, past: Past): Offer {
+  const begun = begunOf(past);
+  const changed = changedOrders(ordersOf(accepted.plan, begun), ordersOf(fresh.plan, begun));
+  const hindered = hindrance(accepted, past);
+  const opens = opensKeptTo(fresh, past);
+  const acceptedOpens = hindered === 'tasks' ? null : opensKeptTo(accepted, past);
+  const needed = hindered !== null;
   return {
-    gain: opens === null ? 0 : opens - fresh.minutesToOpen,
+    gain: needed || acceptedOpens === null ? 0 : acceptedOpens - opens,
+    opens,
+    acceptedOpens,
     changedOrders: changed.tasks.size,
-    crews: work.crews.map(({ id }) => id).filter((id) => changed.crews.has(id)),
-    needed: opens === null,
+    crews: fresh.work.crews.map(({ id }) => id).filter((id) => changed.crews.has(id)),
+    needed,
   };
 }
 
@@ -36,22 +46,31 @@ export function isWorthOffering({ gain, changedOrders: changes, needed }: Offer)
   return needed || isWorthChanging(gain, changes);
 }
 
-/** The offer in words: "opens 14 min earlier; changes 5 orders for 2 crews". */
-export function offerSentence({ gain, changedOrders: changes, crews, needed }: Offer): string {
-  const minutes = Math.round(gain);
-  const opens =
-    minutes === 0
+/** The offer in words, minutes as clocks show them: "opens 14 min earlier; changes 5 orders for 2 crews". */
+export function offerSentence(offer: Offer): string {
+  const { opens, acceptedOpens, changedOrders: changes, crews, needed } = offer;
+  const earlier = acceptedOpens === null ? 0 : minuteShown(acceptedOpens) - minuteShown(opens);
+  const when =
+    earlier === 0
       ? 'opens at the same time'
-      : `opens ${Math.abs(minutes)} min ${minutes > 0 ? 'earlier' : 'later'}`;
-  const what = needed ? 'the accepted plan cannot be kept to' : opens;
+      : `opens ${Math.abs(earlier)} min ${earlier > 0 ? 'earlier' : 'later'}`;
+  const what = needed ? 'the accepted plan cannot be kept to' : when;
   if (changes === 0) {
     return `${what}; changes no orders`;
   }
   return `${what}; changes ${counted(changes, 'order')} for ${counted(crews.length, 'crew')}`;
 }
 
+/**
+ * The whole minute of an opening, as a clock shows it, in minutes after the start. Two openings are so many minutes apart
+ * as their times on the page are. Rounding of less than a second is no minute.
+ */
+export function minuteShown(opening: number): number {
+  return Math.floor(Math.round(opening * 60) / 60);
+}
+
 /** Orders of people at work; tasks that nobody has to do are nobody's order. */
-function ordersOf(plan: Plan, begun: ReadonlySet<string>): Order[] {
+function ordersOf(plan: Plan, begun: ReadonlyMap<string, unknown>): Order[] {
   return plan.tasks
     .filter(({ task }) => !begun.has(task))
     .flatMap(({ task, crews, start }) =>

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { makePlan } from '#domain/schedule/makePlan.ts';
+import type { Past } from '#domain/schedule/past.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
 import { gainOf } from '#server/live/gain.ts';
 import { smallWork } from '#tests/support/smallWork.ts';
@@ -33,28 +34,55 @@ function planOf(crewOf: Record<string, string>): Plan {
   return plan.value;
 }
 
+const none: Past = { now: 0, tasks: [] };
 const together = planOf({ pegs: 'left', panel: 'right' });
 const alone = planOf({ pegs: 'left', panel: 'left' });
 
 it('says what a new plan gains and whose orders it changes, both seen from now', () => {
   // Alone one crew takes 10 + 20 + 5 minutes, together 20 + 5.
-  expect(gainOf(work, together, alone, 0)).toEqual({
+  expect(gainOf({ work, plan: together }, { work, plan: alone }, none)).toEqual({
     gain: 'opens 10 min earlier; changes 1 order for 2 crews',
-    offer: { gain: 10, changedOrders: 1, crews: ['left', 'right'], needed: false },
+    offer: {
+      gain: 10,
+      opens: 25,
+      acceptedOpens: 35,
+      changedOrders: 1,
+      crews: ['left', 'right'],
+      needed: false,
+    },
   });
-  expect(gainOf(work, alone, together, 0).gain).toMatch(/^opens 10 min later/);
-  // With changed work, what plan and changes gain together.
-  expect(gainOf(work, together, alone, 0, 17.2).gain).toMatch(/^opens 17 min earlier/);
+  const back = gainOf({ work, plan: alone }, { work, plan: together }, none);
+  expect(back.gain).toMatch(/^opens 10 min later/);
+});
+
+it('says what plan and changes gain together, even where the plan in force lacks people', () => {
+  const [left, right] = work.crews;
+  const told = { ...work, crews: [left!, { ...right!, people: 0 }] };
+  const quicker = {
+    ...told,
+    tasks: told.tasks.map((task) =>
+      task.id === 'panel' ? { ...task, minutes: { quick: 3, likely: 3, slow: 3 } } : task,
+    ),
+  };
+  // By hand: all by the left crew, 10 + 3 + 5, where the plan in force takes 20 + 5 with the people it has not.
+  const fresh = { work: quicker, plan: alone };
+  const inForce = { work: told, plan: together };
+  expect(gainOf(fresh, inForce, none).offer).toMatchObject({ gain: 0, needed: true });
+  expect(gainOf(fresh, inForce, none, true).offer).toMatchObject({
+    gain: 7,
+    opens: 18,
+    acceptedOpens: 25,
+    needed: false,
+  });
 });
 
 it('says when nobody hears of a change', () => {
-  expect(gainOf(work, together, together, 0).gain).toBe(
-    'opens at the same time; changes no orders',
-  );
+  const same = { work, plan: together };
+  expect(gainOf(same, same, none).gain).toBe('opens at the same time; changes no orders');
 });
 
 it('has nothing to compare the first plan with', () => {
-  expect(gainOf(work, { ...together, minutesToOpen: 286.4 }, null, 0)).toEqual({
+  expect(gainOf({ work, plan: { ...together, minutesToOpen: 286.4 } }, null, none)).toEqual({
     gain: 'first plan: opens 286 min after the start',
     offer: null,
   });

@@ -120,6 +120,31 @@ describe('a fresh plan worked out in the background', () => {
     expect([replanner.offer, sent]).toEqual([null, []]);
   });
 
+  it('is offered for a truck told late, by what the plan in force then loses', async () => {
+    // One crew. The panels' truck comes first and the pegs' after 20 minutes: panels, then pegs.
+    const stored = smallWork(
+      [
+        { id: 'panels', minutes: 20, crews: ['left'], loads: ['panels'] },
+        { id: 'pegs', minutes: 30, crews: ['left'], loads: ['pegs'] },
+        { id: 'open', minutes: 5, crews: ['left'], after: ['panels', 'pegs'], opens: true },
+      ],
+      {
+        crews: [{ id: 'left', people: 1 }],
+        loads: ['panels', 'pegs'].map((id, at) => ({ id, name: id, arrives: 20 * at })),
+      },
+    );
+    const { replanner, look, change, clock } = bench(planOf(stored));
+    change({ work: stored });
+    await look();
+    expect(replanner.offer).toBeNull();
+    const at = '2026-03-01T11:40:00.000Z';
+    change({ loads: { panels: { status: 'late', at } } as unknown as BuildState['loads'] });
+    clock.advance(1.5);
+    await look();
+    // By hand, 40 minutes late: 40 + 20 + 30 + 5 as planned; with the pegs first 20 + 30 + 20 + 5.
+    expect(replanner.offer?.gain).toBe('opens 20 min earlier; changes 1 order for 1 crew');
+  });
+
   it('goes when the work changes, and nobody is left with a plan that cannot be accepted', async () => {
     const { replanner, look, sent, change } = bench();
     await look();

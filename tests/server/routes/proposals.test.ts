@@ -126,6 +126,25 @@ describe('a plan on trial', () => {
     );
   });
 
+  it('says of changed work what its two openings by planned minutes say', async () => {
+    await accept((await propose()).json.proposal);
+    server.clock.advance(7.4);
+    // Slow estimates that move the forecast far more than the plan.
+    const minutes = { quick: 9, likely: 13, slow: 60 };
+    const { gain, offer, madeFor, before, forecast } = (
+      await propose([{ kind: 'task', task: 'open', minutes }])
+    ).json;
+    expect(madeFor).toBe(server.clock.now().toISOString());
+    const { opens = 0, acceptedOpens } = offer ?? {};
+    expect(offer?.gain).toBeCloseTo((acceptedOpens ?? 0) - opens, 6);
+    const later = Math.floor(opens + 1e-3) - Math.floor((acceptedOpens ?? 0) + 1e-3);
+    expect(gain).toBe(`opens ${later} min later; changes no orders`);
+    // By hand, PERT: (9 + 4 x 13 + 60) / 6 in place of (9 + 4 x 13 + 22) / 6 is 38 / 6 more.
+    expect(opens - (acceptedOpens ?? 0)).toBeCloseTo(38 / 6, 1);
+    // The forecast's middle moves by other minutes: the sentence does not speak of it.
+    expect(forecast.p50 - (before?.forecast.p50 ?? 0)).toBeLessThan(5.5);
+  });
+
   it('counts the people who are fit now', async () => {
     const told = command(server, 'tell-strength', { crew: 'left', fit: 3 });
     await server.ask('POST', `${base()}/commands`, ford.secret('left'), told);

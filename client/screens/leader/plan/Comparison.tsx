@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { openingHeadline } from '#domain/brief/opening.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
 import { crewLabel, inWords } from '#domain/progress/words.ts';
+import { minuteShown } from '#domain/schedule/improve/offer.ts';
 import type { Proposal } from '#shared/wire.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { OpeningStrip } from '../../../drawing/OpeningStrip.tsx';
@@ -22,9 +23,9 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
   const { trial } = useDraft();
   const { said, busy, say } = useSay();
   const texts = words.plan;
-  const { plan, forecast, before, gain, offer, basis } = proposal;
-  // Held still while the leader looks: the comparison is with the moment it was made for.
-  const [inForce] = useState(() => planFromNow(state, now));
+  const { plan, forecast, before, gain, offer, basis, madeFor } = proposal;
+  // Held still while the leader looks: both plans are seen from the moment that the new one was made for.
+  const [inForce] = useState(() => planFromNow(state, Date.parse(madeFor)));
   const stale = basis < state.workNumber;
   // What the plan in force counts on and no longer has: its times beside the new ones would be believed.
   const [weak] = useState(() => (before ? weakCrews(state, iso(now), new Set()) : []));
@@ -46,7 +47,12 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
       <h3 className="comparison-gain">
         {before ? texts.gained(upperFirst(gain)) : texts.firstPlan(minutes(plan.minutesToOpen))}
       </h3>
-      {before ? <p>{gainWords(before.forecast, forecast, state.confidence, state.start)}</p> : null}
+      {before ? (
+        <p>
+          {offer?.needed === false ? `${texts.gainedBy} ` : ''}
+          {gainWords(before.forecast, forecast, state.confidence, state.start)}
+        </p>
+      ) : null}
       {offer && offer.crews.length > 0 ? (
         <p>{texts.hear(inWords(offer.crews.map((crew) => crewLabel(state, crew))))}</p>
       ) : null}
@@ -55,10 +61,7 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
         {before ? (
           <section className="stack" aria-label={texts.before}>
             <h4>{texts.before}</h4>
-            <Opening
-              forecast={before.forecast}
-              opening={inForce?.minutesToOpen ?? before.minutesToOpen}
-            />
+            <Opening forecast={before.forecast} opening={offer?.acceptedOpens ?? null} />
             {weak.map(({ key, sentence }) => (
               <p key={key} className="warn">
                 {sentence}
@@ -68,7 +71,7 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
         ) : null}
         <section className="stack" aria-label={texts.after}>
           <h4>{texts.after}</h4>
-          <Opening forecast={forecast} opening={plan.minutesToOpen} />
+          <Opening forecast={forecast} opening={offer?.opens ?? plan.minutesToOpen} />
         </section>
       </div>
       {inForce ? <MovesList before={inForce} after={plan} /> : null}
@@ -84,7 +87,8 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
   );
 }
 
-type OpeningProps = { readonly forecast: Forecast; readonly opening: number };
+/** `opening` by planned minutes, after the start; null where nothing can be said of it. */
+type OpeningProps = { readonly forecast: Forecast; readonly opening: number | null };
 
 function Opening({ forecast, opening }: OpeningProps) {
   const { state, now } = useBuild();
@@ -94,9 +98,11 @@ function Opening({ forecast, opening }: OpeningProps) {
     <>
       <p className="comparison-headline">{unbroken(said.headline)}</p>
       <p>{[said.even, said.asked].filter((sentence) => sentence !== null).join(' ')}</p>
-      <p className="second">
-        {words.plan.planned(clock(atMinute(start, opening), zone, iso(now)))}
-      </p>
+      {opening === null ? null : (
+        <p className="second">
+          {words.plan.planned(clock(atMinute(start, minuteShown(opening)), zone, iso(now)))}
+        </p>
+      )}
       <OpeningStrip openings={forecast.openings} askedFor={askedFor} start={start} zone={zone} />
     </>
   );
