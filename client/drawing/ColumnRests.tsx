@@ -9,7 +9,10 @@ type Props = {
   readonly time: (minute: number) => string;
 };
 
-/** When a crew rests, all of it or some, behind its tasks: work that goes on over it lies in front, the line stays in sight. */
+/**
+ * When a crew rests, all of it or some, behind its tasks: work that goes on over it lies in front, the line stays in
+ * sight.
+ */
 export function ColumnRests({ rests, y, time }: Props) {
   const said = words.columns;
   return rests.map(({ from, to, people: some }) => (

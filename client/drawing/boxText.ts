@@ -31,8 +31,9 @@ const edges = 20;
 const peopleWidth = 12;
 
 /**
- * The name where it fits into the lines there are, with whole words. Else the number comes first, because that is what is said over a
- * radio and what tells "Nose section 3" from "Nose section 4" when the end is cut; side by side the number stands alone.
+ * The name where it fits into the lines there are, with whole words. Else the number comes first, because that is what
+ * is said over a radio and what tells "Nose section 3" from "Nose section 4" when the end is cut; side by side the
+ * number stands alone.
  */
 export function boxText(
   box: Pick<Box, 'name' | 'number' | 'lanes' | 'critical'>,

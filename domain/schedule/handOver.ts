@@ -45,8 +45,8 @@ const mostRounds = 200;
  * comes after. A hand-over that a link implies anyway is left out.
  *
  * Where people cross from bank to bank, or crews change, a task may come later than in the schedule, by how they pass:
- * then all is placed again in that order around the later starts, until nothing is later. Null when that finds no time within the hours
- * of the crews or for what is fixed.
+ * then all is placed again in that order around the later starts, until nothing is later. Null when that finds no time
+ * within the hours of the crews or for what is fixed.
  * Returns the tasks by their number in the compilation.
  */
 export function handOver(

@@ -128,7 +128,10 @@ export function hoursIn(
   };
 }
 
-/** The change that makes a crew be there at these hours: only what is other than before, nothing but its id if nothing is. */
+/**
+ * The change that makes a crew be there at these hours: only what is other than before, nothing but its id if nothing
+ * is.
+ */
 export function hoursChange(crew: Crew, hours: Omit<CrewHours, 'kind' | 'crew'>): CrewHours {
   const before: Omit<CrewHours, 'kind' | 'crew'> = {
     people: crew.people,

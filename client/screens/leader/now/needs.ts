@@ -34,8 +34,8 @@ const toBeSeen: ReadonlySet<Event['kind']> = new Set(['breach', 'conceded', 'hur
 
 /**
  * What needs the leader now (ISO 8601 UTC), the gravest first: broken rules, contradictions, people hurt, holds that
- * failed or lapsed, work stopped or late, crews weaker than planned, what is missing before anything can start, what comes first.
- * `seen` holds the keys that the leader has taken note of. A halt is shown by itself, above everything.
+ * failed or lapsed, work stopped or late, crews weaker than planned, what is missing before anything can start, what
+ * comes first. `seen` holds the keys that the leader has taken note of. A halt is shown by itself, above everything.
  */
 export function needsOf(state: BuildState, now: string, seen: ReadonlySet<string>): Need[] {
   const reports = state.events
@@ -102,7 +102,10 @@ function flagged(state: BuildState): Need[] {
     });
 }
 
-/** Crews that have fewer fit people from now (ISO 8601 UTC) on, lent and borrowed counted, than a task still to come counts on. */
+/**
+ * Crews that have fewer fit people from now (ISO 8601 UTC) on, lent and borrowed counted, than a task still to come
+ * counts on.
+ */
 export function weakCrews(state: BuildState, now: string, seen: ReadonlySet<string>): Need[] {
   const most = mostPeople(state, now);
   const wanted = new Map<string, number>();

@@ -31,8 +31,8 @@ export class MannedDecoder {
 
   /**
    * Gives each task of `order` the earliest start its links and what is free allow, into `starts`, in the way it has in
-   * `ways`, or, as far as `open` says that it may be given others, in the one that finishes first. Returns the length, or `givenUp` once it must
-   * exceed `limit`.
+   * `ways`, or, as far as `open` says that it may be given others, in the one that finishes first. Returns the length,
+   * or `givenUp` once it must exceed `limit`.
    */
   decode(
     order: Int32Array,

@@ -14,7 +14,9 @@ const mostShake = 0.3;
 /** What is found is told when it is at most so much longer than the shortest found. */
 const worthTelling = 1.004;
 
-/** Breeds schedules of the work as a plain network with ways, which is several times faster than placing the work itself. */
+/**
+ * Breeds schedules of the work as a plain network with ways, which is several times faster than placing the work itself.
+ */
 export class MannedSearch {
   readonly #random: Random;
   readonly #unit: number;
@@ -48,8 +50,9 @@ export class MannedSearch {
   }
 
   /**
-   * Breeds a new population of `size` with `known` among it as long as `mayGoOn`. `onFound` is told of the best so far and of what is
-   * about as good: what to take the tasks of the work in order by and the way of each, valid until it returns.
+   * Breeds a new population of `size` with `known` among it as long as `mayGoOn`. `onFound` is told of the best so far
+   * and of what is about as good: what to take the tasks of the work in order by and the way of each, valid until it
+   * returns.
    */
   breed(
     known: readonly Individual[],
