@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { type Size, sizes } from '#tests/support/pages.ts';
@@ -40,7 +41,13 @@ it.each(Object.keys(sizes) as Size[])(
     expect(old).toMatch(/^Nine in ten by \d\d:\d\d/);
     expect(proposed).toMatch(/^Nine in ten by \d\d:\d\d/);
     expect(proposed).not.toBe(old);
-    await both.getByRole('heading', { name: /later/ }).waitFor();
+    // The sentence says by how many minutes the two times beside it differ.
+    const says = await both.getByRole('heading', { name: /later/ }).textContent();
+    const [was, is] = [
+      await plannedIn(both, 'As it stands'),
+      await plannedIn(both, 'With this plan'),
+    ];
+    expect(says).toMatch(new RegExp(`^Opens ${(is - was + 1440) % 1440} min later; changes `));
     await both.getByRole('region', { name: 'What moves' }).getByRole('listitem').first().waitFor();
     // Until it is accepted nothing is recorded.
     expect((await build.state()).number).toBe(before.number);
@@ -61,3 +68,10 @@ it.each(Object.keys(sizes) as Size[])(
     await expect.poll(() => opening.textContent()).not.toBe(old);
   },
 );
+
+/** The opening by planned minutes that one side of the comparison shows, in minutes of the day. */
+async function plannedIn(both: Locator, name: string): Promise<number> {
+  const line = both.getByRole('region', { name, exact: true }).getByText(/^By planned minutes/);
+  const [, hours, minutes] = /(\d\d):(\d\d)/.exec((await line.textContent()) ?? '') ?? [];
+  return 60 * Number(hours) + Number(minutes);
+}
