@@ -1,28 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compile } from '#domain/schedule/compile.ts';
 import { lowerBound } from '#domain/schedule/lowerBound.ts';
-import { manningOf } from '#domain/schedule/manning.ts';
 import { searchPlan } from '#domain/schedule/searchPlan.ts';
-import { settlePast } from '#domain/schedule/settled.ts';
-import type { Work } from '#domain/tasks/work.ts';
+import { compilationOf } from '#tests/support/compilationOf.ts';
 import { randomWork } from '#tests/support/randomWork.ts';
 import { smallWork } from '#tests/support/smallWork.ts';
-
-function compiledOf(work: Work) {
-  const manning = manningOf(work, 'pert', true);
-  const past = settlePast(manning, undefined);
-  if (!past.ok) throw new Error(past.reason.sentence);
-  const compilation = compile(manning, past.value);
-  if (!compilation.ok) throw new Error(compilation.reason.sentence);
-  return compilation.value.compiled;
-}
 
 describe('The search for a plan', () => {
   it('makes no more schedules than asked for, and never a worse one with more', () => {
     fc.assert(
       fc.property(fc.integer(), fc.integer({ min: 2, max: 40 }), (seed, tasks) => {
-        const compiled = compiledOf(randomWork(seed, { tasks, crews: 3, zones: 2, joint: true }));
+        const compiled = compilationOf(
+          randomWork(seed, { tasks, crews: 3, zones: 2, joint: true }),
+        ).compiled;
         const bound = lowerBound(compiled);
         let before = Number.POSITIVE_INFINITY;
         for (const effort of [1, 10, 100]) {
@@ -43,7 +33,7 @@ describe('The search for a plan', () => {
       Array.from({ length: 8 }, (_, at) => ({ id: `t${at}`, minutes: 5, people: 2 })),
       { crews: [{ id: 'left', people: 4 }] },
     );
-    const compiled = compiledOf(work);
+    const compiled = compilationOf(work).compiled;
     const bound = lowerBound(compiled);
     expect(bound).toBe(20 * 60);
     expect(searchPlan(compiled, { effort: 1000, seed: 1, bound })).toMatchObject({
@@ -70,7 +60,7 @@ describe('The lower bound', () => {
         loads: [{ id: 'truck', name: 'Truck', arrives: 7 }],
       },
     );
-    expect(lowerBound(compiledOf(work))).toBe(25 * 60);
+    expect(lowerBound(compilationOf(work).compiled)).toBe(25 * 60);
   });
 
   it('is the work of a crew between what must come before and after it', () => {
@@ -94,7 +84,7 @@ describe('The lower bound', () => {
       },
     );
     // 3 tasks x 8 min x 3 people by 4 people take 18 min, between the first 10 and the last 4.
-    expect(lowerBound(compiledOf(work))).toBe(32 * 60);
+    expect(lowerBound(compilationOf(work).compiled)).toBe(32 * 60);
   });
 
   it('is the work of all crews together where tasks may choose among them', () => {
@@ -111,7 +101,7 @@ describe('The lower bound', () => {
         { id: 'other', people: 9 },
       ],
     });
-    expect(lowerBound(compiledOf(work))).toBe(15 * 60);
+    expect(lowerBound(compilationOf(work).compiled)).toBe(15 * 60);
   });
 
   it('does not count what only has to be started', () => {
@@ -125,6 +115,6 @@ describe('The lower bound', () => {
         links: [{ from: 'A', to: 'end', counts: 'start', wait: 1 }],
       },
     );
-    expect(lowerBound(compiledOf(work))).toBe(6 * 60);
+    expect(lowerBound(compilationOf(work).compiled)).toBe(6 * 60);
   });
 });

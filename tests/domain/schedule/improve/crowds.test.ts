@@ -1,32 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Compiled } from '#domain/schedule/compile.ts';
-import { compile } from '#domain/schedule/compile.ts';
 import { headsAndTails } from '#domain/schedule/headsAndTails.ts';
 import { apart } from '#domain/schedule/improve/crowds/apart.ts';
 import { CrowdBound } from '#domain/schedule/improve/crowds/crowdBound.ts';
 import { Heaviest } from '#domain/schedule/improve/crowds/heaviest.ts';
 import { lowerBound } from '#domain/schedule/lowerBound.ts';
-import { manningOf } from '#domain/schedule/manning.ts';
-import { settlePast } from '#domain/schedule/settled.ts';
 import type { Work } from '#domain/tasks/work.ts';
+import { compilationOf } from '#tests/support/compilationOf.ts';
 import { exactOpening } from '#tests/support/exactOpening.ts';
 import { randomWork } from '#tests/support/randomWork.ts';
 import { smallWork } from '#tests/support/smallWork.ts';
 import { tightWork } from '#tests/support/tightWork.ts';
 
-function compiledOf(work: Work): Compiled {
-  const manning = manningOf(work, 'pert', true);
-  const past = settlePast(manning, undefined);
-  if (!past.ok) throw new Error(past.reason.sentence);
-  const compilation = compile(manning, past.value);
-  if (!compilation.ok) throw new Error(compilation.reason.sentence);
-  return compilation.value.compiled;
-}
-
 /** The bound when it has nothing more to gain. */
 function boundOf(work: Work): CrowdBound {
-  const compiled = compiledOf(work);
+  const compiled = compilationOf(work).compiled;
   const times = headsAndTails(compiled);
   const shut = apart(compiled, times, Number.POSITIVE_INFINITY);
   const bound = new CrowdBound(compiled, times, new Heaviest(compiled, shut), lowerBound(compiled));
@@ -70,7 +59,7 @@ describe('The heaviest crowd', () => {
         fc.integer(),
         fc.array(fc.nat(9), { minLength: 90, maxLength: 90 }),
         (seed, draw) => {
-          const compiled = compiledOf(randomWork(seed, options));
+          const compiled = compilationOf(randomWork(seed, options)).compiled;
           const shut = apart(compiled, headsAndTails(compiled), Number.POSITIVE_INFINITY);
           const weight = Float64Array.from(compiled.seconds, (_, w) => draw[w % draw.length]!);
           const found = new Heaviest(compiled, shut).find(weight, 1e6);
@@ -88,7 +77,7 @@ describe('The bound by crowds', () => {
   it('knows that two tasks of three people cannot share a crew of five', () => {
     const rows = ['A', 'B', 'C', 'D'].map((id) => ({ id, minutes: 10, people: 3 }));
     const work = smallWork(rows, { crews: [{ id: 'left', people: 5 }] });
-    expect(lowerBound(compiledOf(work))).toBe(24 * 60);
+    expect(lowerBound(compilationOf(work).compiled)).toBe(24 * 60);
     expect(boundOf(work).lower).toBe(40 * 60);
   });
 
@@ -131,7 +120,9 @@ describe('The bound by crowds', () => {
         minutes.quick += more;
         minutes.likely += more;
         minutes.slow += more;
-        expect(lowerBound(compiledOf(slower))).toBeGreaterThanOrEqual(lowerBound(compiledOf(work)));
+        expect(lowerBound(compilationOf(slower).compiled)).toBeGreaterThanOrEqual(
+          lowerBound(compilationOf(work).compiled),
+        );
         // To the second: what is reckoned in floating point is claimed to just below.
         expect(boundOf(slower).lower).toBeGreaterThanOrEqual(boundOf(work).lower - 1);
       }),

@@ -1,30 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Compiled, compile } from '#domain/schedule/compile.ts';
+import type { Compiled } from '#domain/schedule/compile.ts';
 import { mannedProblems } from '#domain/schedule/improve/manned/mannedProblem.ts';
 import { MannedSearch } from '#domain/schedule/improve/manned/mannedSearch.ts';
 import { type Manned, MannedSides } from '#domain/schedule/improve/manned/mannedSides.ts';
 import { Placer } from '#domain/schedule/improve/placer.ts';
 import { lowerBound } from '#domain/schedule/lowerBound.ts';
-import { manningOf } from '#domain/schedule/manning.ts';
 import { priorityKeys } from '#domain/schedule/priorities.ts';
 import { sameWay } from '#domain/schedule/schedule.ts';
 import { Random } from '#domain/schedule/search/random.ts';
-import { settlePast } from '#domain/schedule/settled.ts';
-import type { Work } from '#domain/tasks/work.ts';
+import { compilationOf } from '#tests/support/compilationOf.ts';
 import { randomWork } from '#tests/support/randomWork.ts';
 import { smallWork } from '#tests/support/smallWork.ts';
 
 const never = Number.MAX_SAFE_INTEGER;
-
-function compiledOf(work: Work): Compiled {
-  const manning = manningOf(work, 'pert', true);
-  const past = settlePast(manning, undefined);
-  if (!past.ok) throw new Error(past.reason.sentence);
-  const compilation = compile(manning, past.value);
-  if (!compilation.ok) throw new Error(compilation.reason.sentence);
-  return compilation.value.compiled;
-}
 
 function sidesOf(compiled: Compiled, unit: number): MannedSides {
   return new MannedSides(mannedProblems(compiled, unit), { placements: 0 });
@@ -64,20 +53,21 @@ function wrongWith(compiled: Compiled, unit: number, sides: MannedSides, made: M
   return wrong;
 }
 
-const anyCompiled = fc.integer({ min: 1, max: 1e9 }).map((seed) =>
-  compiledOf(
-    randomWork(seed, {
-      tasks: 4 + (seed % 20),
-      crews: 3,
-      zones: 2,
-      joint: true,
-      keepOff: seed % 2 === 0,
-      waits: seed % 3 === 0,
-      loads: seed % 5 === 0,
-      opens: seed % 7 === 0,
-      equipment: seed % 11 < 5,
-    }),
-  ),
+const anyCompiled = fc.integer({ min: 1, max: 1e9 }).map(
+  (seed) =>
+    compilationOf(
+      randomWork(seed, {
+        tasks: 4 + (seed % 20),
+        crews: 3,
+        zones: 2,
+        joint: true,
+        keepOff: seed % 2 === 0,
+        waits: seed % 3 === 0,
+        loads: seed % 5 === 0,
+        opens: seed % 7 === 0,
+        equipment: seed % 11 < 5,
+      }),
+    ).compiled,
 );
 
 describe('Schedules of the plain network with ways', () => {
@@ -108,7 +98,9 @@ describe('Schedules of the plain network with ways', () => {
       { id: 'C', minutes: 10, people: 2 },
       { id: 'D', minutes: 10, people: 2 },
     ];
-    const compiled = compiledOf(smallWork(rows, { crews: [{ id: 'left', people: 5 }] }));
+    const compiled = compilationOf(
+      smallWork(rows, { crews: [{ id: 'left', people: 5 }] }),
+    ).compiled;
     const sides = sidesOf(compiled, 60);
     const { firstWay } = sides.problems[0];
     expect(sides.decode(0, Int32Array.of(0, 1, 2, 3), firstWay.slice(), null, never)?.length).toBe(

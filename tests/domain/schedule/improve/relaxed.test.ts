@@ -1,28 +1,17 @@
 import { expect, it } from 'vitest';
-import { compile } from '#domain/schedule/compile.ts';
 import { headsAndTails } from '#domain/schedule/headsAndTails.ts';
 import { RelaxedBound } from '#domain/schedule/improve/relaxed/relaxedBound.ts';
 import { relaxedOf } from '#domain/schedule/improve/relaxed/relaxedOf.ts';
 import { lowerBound } from '#domain/schedule/lowerBound.ts';
-import { manningOf } from '#domain/schedule/manning.ts';
-import { settlePast } from '#domain/schedule/settled.ts';
 import type { Work } from '#domain/tasks/work.ts';
+import { compilationOf } from '#tests/support/compilationOf.ts';
 import { exactOpening } from '#tests/support/exactOpening.ts';
 import { smallWork } from '#tests/support/smallWork.ts';
 import { tightWork } from '#tests/support/tightWork.ts';
 
-function compiledOf(work: Work) {
-  const manning = manningOf(work, 'pert', true);
-  const past = settlePast(manning, undefined);
-  if (!past.ok) throw new Error(past.reason.sentence);
-  const compilation = compile(manning, past.value);
-  if (!compilation.ok) throw new Error(compilation.reason.sentence);
-  return compilation.value.forBounds;
-}
-
 /** The bound when it has nothing more to gain, and the one by paths and people, in minutes. */
 function boundsOf(work: Work, opening: number) {
-  const compiled = compiledOf(work);
+  const compiled = compilationOf(work).forBounds;
   const plain = lowerBound(compiled);
   const relaxed = relaxedOf(compiled, headsAndTails(compiled), 60 * opening);
   const bound = new RelaxedBound(relaxed, plain, 1);
