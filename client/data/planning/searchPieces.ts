@@ -1,6 +1,7 @@
 import type { PlanNews } from '#domain/schedule/improve/news.ts';
 import { makePlan } from '#domain/schedule/makePlan.ts';
 import type { Plan } from '#domain/schedule/plan.ts';
+import { isProven } from '#domain/schedule/proven.ts';
 import type { Work } from '#domain/tasks/work.ts';
 import type { PlanningSaid } from './messages.ts';
 
@@ -52,12 +53,7 @@ export function searchPieces(
   }
 }
 
-function newsOf({ minutesToOpen, lowerBound }: Plan, schedules: number): PlanNews {
-  // Plans count whole seconds: less than half of one is none.
-  return {
-    minutesToOpen,
-    lowerBound,
-    schedules,
-    proven: minutesToOpen <= lowerBound + 1 / 120,
-  };
+function newsOf(plan: Plan, schedules: number): PlanNews {
+  const { minutesToOpen, lowerBound } = plan;
+  return { minutesToOpen, lowerBound, schedules, proven: isProven(plan) };
 }

@@ -3,6 +3,7 @@ import { openingHeadline } from '#domain/brief/opening.ts';
 import type { Forecast } from '#domain/forecast/forecast.ts';
 import { crewLabel, inWords } from '#domain/progress/words.ts';
 import { minuteShown } from '#domain/schedule/improve/offer.ts';
+import { isProven } from '#domain/schedule/proven.ts';
 import type { Proposal } from '#shared/wire.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { OpeningStrip } from '../../../drawing/OpeningStrip.tsx';
@@ -56,7 +57,7 @@ export function Comparison({ proposal }: { readonly proposal: Proposal }) {
       {offer && offer.crews.length > 0 ? (
         <p>{texts.hear(inWords(offer.crews.map((crew) => crewLabel(state, crew))))}</p>
       ) : null}
-      {plan.minutesToOpen <= plan.lowerBound + 1 / 120 ? <p>{texts.searchProven}</p> : null}
+      {isProven(plan) ? <p>{texts.searchProven}</p> : null}
       <div className="side-by-side">
         {before ? (
           <section className="stack" aria-label={texts.before}>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { lightOf } from '#domain/brief/light.ts';
+import { isProven, rounding } from '#domain/schedule/proven.ts';
 import { useBuild } from '../../../data/useBuild.ts';
 import { CrewColumns } from '../../../drawing/CrewColumns.tsx';
 import { atMinute, clock, iso, minutes } from '../../../words/units.ts';
@@ -19,7 +20,6 @@ export function PlanPage() {
   const texts = words.plan;
   const time = (minute: number): string => clock(atMinute(start, minute), zone, iso(now));
   const dusk = ground?.place ? lightOf(ground.place, iso(now)).sunset : null;
-  const over = plan ? plan.minutesToOpen - plan.lowerBound : 0;
   return (
     <>
       <h1>{texts.title}</h1>
@@ -29,7 +29,9 @@ export function PlanPage() {
             ? texts.number(state.planCount, clock(state.planAcceptedAt, zone, iso(now)))
             : ''}{' '}
           {texts.opens(time(plan.minutesToOpen))}{' '}
-          {over < 0.5 ? texts.boundMet : texts.bound(minutes(Math.ceil(over)))}
+          {isProven(plan)
+            ? texts.boundMet
+            : texts.bound(minutes(Math.ceil(plan.minutesToOpen - plan.lowerBound - rounding)))}
         </p>
       ) : (
         <p className="lead">
