@@ -12,7 +12,7 @@ export const groundWords = {
       count === 1
         ? '1 number is neither entered nor marked as not measured.'
         : `${count} numbers are neither entered nor marked as not measured.`,
-    markOpen: 'Nobody measured them',
+    markOpen: 'Mark as not measured',
     missing: 'Measure it and enter metres.',
     missingOr: 'Enter it, or tick “not measured”.',
     notANumber: 'Write a number, like 31 or 31.5.',
