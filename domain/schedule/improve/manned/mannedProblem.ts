@@ -43,14 +43,18 @@ export const afterFinish = 0;
 export const afterStart = 1;
 export const finishAfterFinish = 2;
 
+/** Ways of a task, on average: with more of them it takes long to try all on the network too. */
+const mostWays = 20;
+
 type Link = { from: number; to: number; wait: number; kind: number };
 
 /** Whether that says nearly all there is to say: nothing is fixed, slowed, under way or across the water. */
 export function mayBeManned(compiled: Compiled): boolean {
-  const { anyFixed, withCare, busy, crossing } = compiled;
+  const { anyFixed, withCare, busy, crossing, seconds, count } = compiled;
   return (
     !anyFixed &&
     crossing === 0 &&
+    seconds.length <= mostWays * count &&
     withCare.every((care) => care === 0) &&
     busy.every((of) => of.length === 0)
   );
