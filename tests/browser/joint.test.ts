@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { toLeaderPage } from '#tests/support/leaderPages.ts';
 import { tap } from '#tests/support/pageTaps.ts';
 import { openBuild } from '#tests/support/siteBuild.ts';
 import { raiseStage } from '#tests/support/siteStage.ts';
@@ -41,4 +42,26 @@ it('counts a joint task as done only when both chiefs have told so', async () =>
   await commander.getByRole('heading', { name: '1 of 2 tasks done' }).waitFor();
   await left.getByRole('button', { name: 'Start Seat the beam' }).waitFor();
   expect((await build.state()).tasks.beam).toMatchObject({ status: 'done' });
+});
+
+it('lets the leader tell a joint task done for all its crews, but not once one of them has stopped', async () => {
+  const build = await openBuild(stage.site, tables);
+  await build.plan();
+  const page = await stage.pages.open(build.page('leader'));
+  await toLeaderPage(page, 'Work');
+  await page
+    .getByRole('link', { name: /Carry the beam/ })
+    .first()
+    .click();
+  const done = page.getByRole('button', { name: 'Done, all 2 crews' });
+  await page.getByRole('button', { name: 'Started, all 2 crews' }).click();
+  await expect.poll(async () => (await build.state()).tasks.beam?.status).toBe('at-work');
+  await done.waitFor();
+
+  await build.send('right', 'tell-stopped', { task: 'beam', crew: 'right', why: 'Sling torn' });
+  await page
+    .getByText(/Sling torn/)
+    .first()
+    .waitFor();
+  await done.waitFor({ state: 'detached' });
 });

@@ -21,7 +21,9 @@ export function TellForAll({ task, crews, say, busy }: Props) {
   const statusOf = (crew: string): string =>
     state.tasks[task.id]?.shares.find((one) => one.crew === crew)?.status ?? 'to-come';
   const toStart = crews.filter((crew) => statusOf(crew) === 'to-come');
-  const toFinish = crews.filter((crew) => statusOf(crew) !== 'done');
+  // A crew that stopped takes up or finishes its own share: one press for all must not say it is done.
+  const anyStopped = crews.some((crew) => statusOf(crew) === 'stopped');
+  const toFinish = anyStopped ? [] : crews.filter((crew) => statusOf(crew) !== 'done');
 
   async function tell(kind: 'tell-started' | 'tell-finished', who: readonly string[]) {
     for (const crew of who) {
