@@ -62,7 +62,7 @@ describe('The heaviest crowd', () => {
           const compiled = compilationOf(randomWork(seed, options)).compiled;
           const shut = apart(compiled, headsAndTails(compiled), Number.POSITIVE_INFINITY);
           const weight = Float64Array.from(compiled.seconds, (_, w) => draw[w % draw.length]!);
-          const found = new Heaviest(compiled, shut).find(weight, 1e6);
+          const found = new Heaviest(compiled, shut).find(weight, 1e9);
           expect(found.heaviest).toBe(true);
           expect(found.weight).toBeCloseTo(byTrial(compiled, shut, weight), 9);
         },
